@@ -1,0 +1,2 @@
+/** Chart definitions, for screen and paper alike. */
+package gripwright.charts;

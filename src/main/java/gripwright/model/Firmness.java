@@ -1,0 +1,8 @@
+package gripwright.model;
+
+/** How firm a grip is to the hand. */
+public enum Firmness {
+    SOFT,
+    MEDIUM,
+    FIRM
+}

@@ -1,0 +1,2 @@
+/** Pages: the player's, the numbers, the work order. */
+package gripwright.report;

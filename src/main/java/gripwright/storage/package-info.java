@@ -1,0 +1,2 @@
+/** Files: sessions, settings, stock, journal; versions, migrations and atomic writes. */
+package gripwright.storage;
