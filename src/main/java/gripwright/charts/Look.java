@@ -19,7 +19,7 @@ public record Look(Color ground, Color ink, Color quiet, Color hairline, Color b
         double textSize) {
 
     /** The font family that ships with the program. */
-    public static final String FAMILY = "Noto Sans";
+    public static final String FAMILY = "Lato";
 
     /** For paper: white, 8.5 pt. */
     public static Look paper() {

@@ -13,9 +13,9 @@ public final class ShippedFonts {
 
     /** Resource paths of the font files. */
     public static final List<String> FILES = List.of(
-            "/gripwright/fonts/NotoSans-Regular.ttf",
-            "/gripwright/fonts/NotoSans-Bold.ttf",
-            "/gripwright/fonts/NotoSans-Italic.ttf");
+            "/gripwright/fonts/Lato-Regular.ttf",
+            "/gripwright/fonts/Lato-Bold.ttf",
+            "/gripwright/fonts/Lato-Italic.ttf");
 
     private ShippedFonts() {
     }
