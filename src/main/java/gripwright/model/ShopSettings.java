@@ -24,11 +24,12 @@ import java.util.Map;
  * @param gripBalancePointMm where a grip balances unless it was measured, mm from the cap's face
  * @param scaleNoisePoints how far off a swingweight reading may be (one SD), points
  * @param headTapeLimitGrams the most that the shop adds to a head with tape, g
+ * @param balance the swingweight scale and what else the balance of a club rests on; null for the usual
  */
 public record ShopSettings(String shopName, String shopNote, String currency, UnitChoice units, char decimalMark,
         String paper, boolean dark, Map<Metric, Double> smallestDifferences, VerdictSettings verdicts,
         List<Metric> entryColumns, List<Double> rulerPositionsMm, double transferFactor, double gripBalancePointMm,
-        double scaleNoisePoints, double headTapeLimitGrams) {
+        double scaleNoisePoints, double headTapeLimitGrams, BalanceSettings balance) {
 
     /** Starting values: imperial speeds and distances, measured at 2, 3, 4, 5 and 6 in. */
     public static ShopSettings usual() {
@@ -36,7 +37,7 @@ public record ShopSettings(String shopName, String shopNote, String currency, Un
                 VerdictSettings.usual(),
                 List.of(Metric.CLUB_SPEED, Metric.FACE_ANGLE, Metric.CLUB_PATH, Metric.CLOSURE_RATE, Metric.CARRY,
                         Metric.OFFLINE),
-                List.of(50.8, 76.2, 101.6, 127.0, 152.4), 1, 107.95, 0.5, 6);
+                List.of(50.8, 76.2, 101.6, 127.0, 152.4), 1, 107.95, 0.5, 6, BalanceSettings.usual());
     }
 
     public ShopSettings {
@@ -64,6 +65,7 @@ public record ShopSettings(String shopName, String shopNote, String currency, Un
         Check.positive(gripBalancePointMm, "usual balance point of a grip");
         Check.positive(scaleNoisePoints, "noise of the swingweight scale");
         Check.notNegative(headTapeLimitGrams, "limit of tape at the head");
+        balance = balance == null ? BalanceSettings.usual() : balance;
     }
 
     /** The smallest difference that matters, internal units: the shop's, else the catalogue's. */
@@ -74,90 +76,96 @@ public record ShopSettings(String shopName, String shopNote, String currency, Un
     public ShopSettings withShopName(String shopName) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withShopNote(String shopNote) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withCurrency(String currency) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withUnits(UnitChoice units) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withDecimalMark(char decimalMark) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withPaper(String paper) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withDark(boolean dark) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withSmallestDifferences(Map<Metric, Double> smallestDifferences) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withVerdicts(VerdictSettings verdicts) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withEntryColumns(List<Metric> entryColumns) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withRulerPositionsMm(List<Double> rulerPositionsMm) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withTransferFactor(double transferFactor) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withGripBalancePointMm(double gripBalancePointMm) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withScaleNoisePoints(double scaleNoisePoints) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
     }
 
     public ShopSettings withHeadTapeLimitGrams(double headTapeLimitGrams) {
         return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
                 verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
-                headTapeLimitGrams);
+                headTapeLimitGrams, balance);
+    }
+
+    public ShopSettings withBalance(BalanceSettings balance) {
+        return new ShopSettings(shopName, shopNote, currency, units, decimalMark, paper, dark, smallestDifferences,
+                verdicts, entryColumns, rulerPositionsMm, transferFactor, gripBalancePointMm, scaleNoisePoints,
+                headTapeLimitGrams, balance);
     }
 }
