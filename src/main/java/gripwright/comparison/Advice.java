@@ -1,0 +1,23 @@
+package gripwright.comparison;
+
+import java.util.List;
+
+/**
+ * What is advised today, which is another thing than what is proven.
+ *
+ * @param configurationId the choice; null where there is nothing to advise on
+ * @param label its label; null likewise
+ * @param keepsGamer whether the choice is what the player plays now
+ * @param proven whether some primary metric's verdict for the choice against the reference is 'better'
+ * @param headline one sentence for the player
+ * @param carriedBy the primary metric that carries the result, in words; empty where none does
+ * @param conflict feel and numbers disagree: the sentence that says so; empty where they don't
+ * @param reasons why, in words
+ */
+public record Advice(String configurationId, String label, boolean keepsGamer, boolean proven, String headline,
+        String carriedBy, String conflict, List<String> reasons) {
+
+    public Advice {
+        reasons = List.copyOf(reasons);
+    }
+}

@@ -1,0 +1,104 @@
+package gripwright.comparison;
+
+import gripwright.model.ClubTest;
+import gripwright.model.Configuration;
+import gripwright.model.Metric;
+import gripwright.model.Shot;
+import gripwright.model.Stint;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+
+/**
+ * A test laid out in the order of play: who hit what, when, and which shots are scored.
+ *
+ * @param test the test
+ * @param configurations its configurations
+ * @param shots all shots in the order of play
+ * @param rehearsalsLeftOut rehearsal shots that were left out since the test also holds real ones
+ */
+record PlayedTest(ClubTest test, List<Configuration> configurations, List<PlayedShot> shots, int rehearsalsLeftOut) {
+
+    /** Lays a test out; rehearsal shots are left out where the test also holds real ones. */
+    static PlayedTest of(ClubTest test) {
+        Map<String, Integer> indexes = new HashMap<>();
+        for (Configuration configuration : test.configurations()) {
+            indexes.put(configuration.id(), indexes.size());
+        }
+        List<Shot> all = test.stints().stream().flatMap(s -> s.shots().stream()).toList();
+        boolean onlyRehearsed = all.stream().allMatch(Shot::rehearsal);
+        List<PlayedShot> played = new ArrayList<>();
+        Stint before = null;
+        int run = -1;
+        int swing = 0;
+        int leftOut = 0;
+        for (Stint stint : test.stints()) {
+            if (stint.shots().isEmpty()) {
+                continue;
+            }
+            if (before == null || isChange(before, stint)) {
+                run++;
+            }
+            before = stint;
+            for (int index = 0; index < stint.shots().size(); index++) {
+                Shot shot = stint.shots().get(index);
+                if (shot.rehearsal() && !onlyRehearsed) {
+                    leftOut++;
+                    continue;
+                }
+                swing++;
+                played.add(new PlayedShot(shot, stint, indexes.get(stint.configurationId()), run, swing,
+                        stint.isScoredAt(index)));
+            }
+        }
+        return new PlayedTest(test, test.configurations(), List.copyOf(played), leftOut);
+    }
+
+    private static boolean isChange(Stint before, Stint stint) {
+        return stint.changedBefore() || !before.configurationId().equals(stint.configurationId())
+                || (stint.physicalClubId() != null && before.physicalClubId() != null
+                && !stint.physicalClubId().equals(before.physicalClubId()));
+    }
+
+    /** This test with only some of its shots; swings and runs keep their numbers. */
+    PlayedTest only(Predicate<PlayedShot> which) {
+        return new PlayedTest(test, configurations, shots.stream().filter(which).toList(), rehearsalsLeftOut);
+    }
+
+    /** This test with the set-aside shots taken back in. */
+    PlayedTest withSetAsideBack() {
+        return new PlayedTest(test, configurations, shots.stream()
+                .map(s -> new PlayedShot(s.shot().withSetAsideReason(null), s.stint(), s.configuration(), s.run(),
+                        s.swing(), s.counts()))
+                .toList(), rehearsalsLeftOut);
+    }
+
+    int swings() {
+        return shots.isEmpty() ? 0 : shots.get(shots.size() - 1).swing();
+    }
+
+    /** Scored shots of this configuration. */
+    List<PlayedShot> scored(int configuration) {
+        return shots.stream().filter(s -> s.configuration() == configuration && s.isScored()).toList();
+    }
+
+    /** The rows of one metric: scored shots with a reading of it, in the order of play. */
+    MetricRows rows(Metric metric) {
+        List<PlayedShot> rows = new ArrayList<>();
+        List<Double> values = new ArrayList<>();
+        for (PlayedShot shot : shots) {
+            if (shot.isScored()) {
+                OptionalDouble value = shot.shot().readings().value(metric);
+                if (value.isPresent()) {
+                    rows.add(shot);
+                    values.add(value.getAsDouble());
+                }
+            }
+        }
+        return new MetricRows(metric, configurations.size(), rows,
+                values.stream().mapToDouble(Double::doubleValue).toArray());
+    }
+}
