@@ -1,0 +1,19 @@
+package gripwright.report;
+
+/**
+ * One line of what a test showed, in plain words.
+ *
+ * @param what the metric, 'Club speed'
+ * @param words the verdict in words, 'probably faster'
+ * @param amount by how much, with its range, '1.2 mph (0.1 to 2.3)'; empty where it can't be known
+ * @param chance how sure, '87 in 100'; empty where it says nothing
+ * @param primary whether the goal names it
+ */
+public record StoryLine(String what, String words, String amount, String chance, boolean primary) {
+
+    /** All of it in one sentence. */
+    public String sentence() {
+        String tail = amount.isEmpty() ? "" : ": " + amount;
+        return what + ", " + words + tail + ".";
+    }
+}
