@@ -159,10 +159,14 @@ public final class SessionArbitraries {
         UnitChoice units = UnitChoice.metric().with(oneOf(List.of(Unit.METRES_PER_SECOND, Unit.MILES_PER_HOUR)))
                 .with(oneOf(List.of(Unit.METRE, Unit.YARD))).with(oneOf(List.of(Unit.INCH, Unit.CENTIMETRE)))
                 .with(oneOf(List.of(Dimension.MASS.internalUnit(), Unit.OUNCE)));
-        return new ShopSettings(text(), text(), text(), units, random.nextBoolean() ? '.' : ',',
-                random.nextBoolean() ? "A4" : "Letter", random.nextBoolean(), differences(),
-                VerdictSettings.usual().withClaim(0.6 + 0.3 * random.nextDouble()).withDriftPriorSd(above()),
-                List.copyOf(metrics()), list(5, i -> size()), random.nextDouble(), above(), above(), size());
+        return ShopSettings.usual().withShopName(text()).withShopNote(text()).withCurrency(text()).withUnits(units)
+                .withDecimalMark(random.nextBoolean() ? '.' : ',').withPaper(random.nextBoolean() ? "A4" : "Letter")
+                .withDark(random.nextBoolean()).withSmallestDifferences(differences())
+                .withVerdicts(VerdictSettings.usual().withClaim(0.6 + 0.3 * random.nextDouble())
+                        .withDriftPriorSd(above()))
+                .withEntryColumns(List.copyOf(metrics())).withRulerPositionsMm(list(5, i -> size()))
+                .withTransferFactor(random.nextDouble()).withGripBalancePointMm(above())
+                .withScaleNoisePoints(above()).withHeadTapeLimitGrams(size());
     }
 
     private List<Diameter> diameters() {
