@@ -24,7 +24,7 @@ public record WhatNext(String headline, String reason, String configurationId, b
      * The advice from the queue alone, and where the queue is empty from what the stints lack.
      *
      * <p>In this order: pain noted since the last stint began stops; an unfinished stint is finished; a planned stint
-     * is started; a test with one stint per configuration wants a retest of the first; the configuration with far fewer
+     * is started; a configuration without a stint wants one; a test with one stint per configuration wants a retest of the first; the configuration with far fewer
      * shots than the others wants more; else enough has been hit, for the verdict as it stands.
      *
      * @param verdict the verdict so far in words, for the reason; empty where there is none yet
@@ -106,14 +106,20 @@ public record WhatNext(String headline, String reason, String configurationId, b
             return new WhatNext("write the order", "No stint is planned; make the order in Plan, or repeat a stint "
                     + "from here.", null, false);
         }
+        Optional<Configuration> unhit = test.configurations().stream()
+                .filter(c -> counts.getOrDefault(c, 0) == 0).findFirst();
+        if (unhit.isPresent()) {
+            return new WhatNext("hit " + unhit.get().label(), "It is under test and has not been hit.",
+                    unhit.get().id(), false);
+        }
         if (!retested) {
             return new WhatNext("hit " + first.get().label() + " again", "It was hit first and nothing was hit twice, "
                     + "so warming up can't be told from the grip.", first.get().id(), false);
         }
-        Optional<Configuration> short0 = shortest(test);
-        if (short0.isPresent()) {
-            return new WhatNext("more with " + short0.get().label(), "It has far fewer shots than the others.",
-                    short0.get().id(), false);
+        Optional<Configuration> scarce = shortest(test);
+        if (scarce.isPresent()) {
+            return new WhatNext("more with " + scarce.get().label(), "It has far fewer shots than the others.",
+                    scarce.get().id(), false);
         }
         return new WhatNext("the plan is done", verdict.map(v -> "The verdict so far: " + v + ". ").orElse("")
                 + "Hit more only where it could change the advice.", null, true);
