@@ -1,0 +1,28 @@
+package gripwright.desktop;
+
+import gripwright.desktop.support.Place;
+import gripwright.desktop.support.PlaceKey;
+import gripwright.desktop.support.Workbench;
+import java.util.EnumMap;
+import java.util.Map;
+
+/** The seven places, each made when it is first entered, so that the window stands soon. */
+final class Places {
+
+    private final Map<PlaceKey, Place> made = new EnumMap<>(PlaceKey.class);
+    private final Workbench workbench;
+
+    Places(Workbench workbench) {
+        this.workbench = workbench;
+    }
+
+    Place at(PlaceKey key) {
+        return made.computeIfAbsent(key, this::make);
+    }
+
+    private Place make(PlaceKey key) {
+        return switch (key) {
+            case SETUP, PLAN, BAY, COMPARE, BALANCE, REVIEW, PRINT -> new EmptyPlace(key);
+        };
+    }
+}

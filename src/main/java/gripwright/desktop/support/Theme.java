@@ -1,0 +1,45 @@
+package gripwright.desktop.support;
+
+import atlantafx.base.theme.PrimerDark;
+import atlantafx.base.theme.PrimerLight;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import javafx.application.Application;
+import javafx.scene.Scene;
+import javafx.scene.text.Font;
+
+/** The look of the window: a base theme for the controls, the shipped font, and sheets of our own over it, light or dark. */
+public final class Theme {
+
+    private static final List<String> FONTS = List.of("NotoSans-Regular", "NotoSans-Bold", "NotoSans-Italic");
+
+    private Theme() {
+    }
+
+    /** Loads the fonts that screen and paper share; once, before the first window. */
+    public static void loadFonts() {
+        for (String font : FONTS) {
+            try (InputStream file = Theme.class.getResourceAsStream("/gripwright/fonts/" + font + ".ttf")) {
+                Font.loadFont(file, 14);
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException("The font " + font + " that ships with the program can't be read.",
+                        unreadable);
+            }
+        }
+    }
+
+    /** Gives a window the light or the dark look. */
+    public static void apply(Scene scene, boolean dark) {
+        Application.setUserAgentStylesheet(
+                dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
+        scene.getStylesheets().setAll(dark
+                ? List.of(sheet("gripwright.css"), sheet("gripwright-dark.css"))
+                : List.of(sheet("gripwright.css")));
+    }
+
+    private static String sheet(String name) {
+        return Theme.class.getResource(name).toExternalForm();
+    }
+}
