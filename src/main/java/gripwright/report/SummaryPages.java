@@ -1,0 +1,104 @@
+package gripwright.report;
+
+import com.samskivert.mustache.Mustache;
+import com.samskivert.mustache.Template;
+import gripwright.charts.Look;
+import gripwright.comparison.Comparison;
+import gripwright.model.ClubTest;
+import gripwright.model.Session;
+import gripwright.model.ShopSettings;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The summary of a session as pages: for each test the player's page and the numbers, then the work order. */
+public final class SummaryPages {
+
+    /** 8.5 pt in the pixels that the template's objects are measured in. */
+    private static final Look LOOK = Look.paper().withTextSize(8.5 * PdfPages.PIXELS_PER_POINT);
+    private static final double MARGIN_MM = 16;
+    private static final double PIXELS_PER_MM = 96 / 25.4;
+
+    private final Session session;
+    private final List<Comparison> comparisons;
+    private final ShopSettings shop;
+
+    /**
+     * @param session the session
+     * @param comparisons one for each of its tests, in their order
+     * @param shop name, note and units of the shop
+     */
+    public SummaryPages(Session session, List<Comparison> comparisons, ShopSettings shop) {
+        if (comparisons.size() != session.tests().size()) {
+            throw new IllegalArgumentException("A summary needs one comparison for each test of the session.");
+        }
+        this.session = session;
+        this.comparisons = List.copyOf(comparisons);
+        this.shop = shop;
+    }
+
+    /**
+     * The pages as a PDF file's content.
+     *
+     * @throws IOException when the pages can't be laid out
+     */
+    public byte[] toPdf(PaperSize paper) throws IOException {
+        PagePictures pictures = new PagePictures();
+        return PdfPages.of(xhtml(paper, pictures), pictures, LOOK);
+    }
+
+    /** The pages as XHTML, pictures left as objects; for tests and for whoever lays them out otherwise. */
+    String xhtml(PaperSize paper, PagePictures pictures) throws IOException {
+        Template template = Mustache.compiler().escapeHTML(true).defaultValue("").emptyStringIsFalse(true)
+                .compile(resource("summary.xhtml"));
+        return template.execute(content(paper, pictures));
+    }
+
+    private Map<String, Object> content(PaperSize paper, PagePictures pictures) throws IOException {
+        double width = Math.floor((paper.widthMm() - 2 * MARGIN_MM) * PIXELS_PER_MM) - 1;
+        List<Map<String, Object>> tests = new ArrayList<>();
+        for (int at = 0; at < comparisons.size(); at++) {
+            ClubTest test = session.tests().get(at);
+            Map<String, Object> section = new LinkedHashMap<>(shared());
+            section.putAll(new PlayerSection(session, test, comparisons.get(at), shop).content(pictures, LOOK, width));
+            section.putAll(new NumbersSection(session, test, comparisons.get(at), shop).content());
+            tests.add(section);
+        }
+        Map<String, Object> workOrder = new LinkedHashMap<>(shared());
+        workOrder.putAll(new WorkOrderSection(session, comparisons, shop).content());
+        Map<String, Object> content = new LinkedHashMap<>(shared());
+        content.put("title", "Summary: " + shared().get("player"));
+        content.put("pageWidth", paper.widthMm());
+        content.put("pageHeight", paper.heightMm());
+        content.put("styles", resource("summary.css"));
+        content.put("footer", footer());
+        content.put("tests", tests);
+        content.put("workOrder", workOrder);
+        return content;
+    }
+
+    private Map<String, Object> shared() {
+        Map<String, Object> shared = new LinkedHashMap<>();
+        shared.put("player", session.player().label().isBlank() ? "Player" : session.player().label());
+        shared.put("hand", session.player().hand().text());
+        shared.put("date", session.date().toString());
+        shared.put("shop", shop.shopName());
+        shared.put("invented", session.invented());
+        return shared;
+    }
+
+    private String footer() {
+        String name = shop.shopName().isBlank() ? "" : shop.shopName() + ", ";
+        return name + session.date() + (session.invented() ? ", invented demo data" : "");
+    }
+
+    private static String resource(String name) throws IOException {
+        try (InputStream stream = SummaryPages.class.getResourceAsStream("/gripwright/report/" + name)) {
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}
