@@ -1,0 +1,39 @@
+package gripwright.app;
+
+import gripwright.model.Problem;
+import gripwright.model.ProblemException;
+import gripwright.model.Session;
+import gripwright.model.ShopSettings;
+import gripwright.storage.Loaded;
+import gripwright.storage.SessionFile;
+import gripwright.storage.SettingsFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Reads what a command works on: a session file, and the shop's settings where there are any. */
+final class SessionInput {
+
+    private final Gripwright.Output output;
+
+    SessionInput(Gripwright.Output output) {
+        this.output = output;
+    }
+
+    /** The session of a file; what is only worth a look goes to standard error. */
+    Session session(Path file) throws ProblemException {
+        Loaded<Session> loaded = new SessionFile().read(file);
+        loaded.problems().stream().map(Problem::text).forEach(output.err()::println);
+        return loaded.value();
+    }
+
+    /** The shop's settings, from a file named or from the program's own folder; the usual ones where there is none. */
+    ShopSettings settings(Path file) throws ProblemException {
+        Path path = file != null ? file : ApplicationFolders.ofProcess().settings();
+        if (file == null && !Files.exists(path)) {
+            return ShopSettings.usual();
+        }
+        Loaded<ShopSettings> loaded = new SettingsFile().read(path);
+        loaded.problems().stream().map(Problem::text).forEach(output.err()::println);
+        return loaded.value();
+    }
+}
