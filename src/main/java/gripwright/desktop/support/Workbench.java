@@ -1,5 +1,10 @@
 package gripwright.desktop.support;
 
+import gripwright.balance.BalanceCalculator;
+import gripwright.balance.TestBalance;
+import gripwright.charts.Look;
+import gripwright.comparison.Comparer;
+import gripwright.comparison.Comparison;
 import gripwright.model.ClubTest;
 import gripwright.model.Session;
 import gripwright.model.ShopSettings;
@@ -56,6 +61,8 @@ public final class Workbench {
     private final BooleanProperty sheetOnly = new SimpleBooleanProperty();
     private final BooleanProperty lessMotion = new SimpleBooleanProperty();
     private String testInView;
+    private Derived<Comparison> comparison;
+    private Derived<TestBalance> balance;
 
     /**
      * @param services the world outside the window
@@ -253,6 +260,31 @@ public final class Workbench {
     /** A value computed from snapshots in the background and kept up to date. */
     public <T> Derived<T> derive(Function<Snapshot, T> work) {
         return new Derived<>(this, work);
+    }
+
+    /**
+     * The comparison of the test in view; null while there is none, or with its problem. It begins when it is first
+     * asked for, and all places share it.
+     */
+    public Derived<Comparison> comparison() {
+        if (comparison == null) {
+            comparison = derive(snapshot ->
+                    Comparer.withSettings(snapshot.settings()).compare(snapshot.session(), snapshot.test()));
+        }
+        return comparison;
+    }
+
+    /** The balance of each configuration of the test in view; as {@link #comparison()}. */
+    public Derived<TestBalance> balance() {
+        if (balance == null) {
+            balance = derive(snapshot -> BalanceCalculator.with(snapshot.settings()).of(snapshot.test()));
+        }
+        return balance;
+    }
+
+    /** How pictures are drawn now at this size of text; follows the look of the window. */
+    public ObservableValue<Look> pictureLook(double textSize) {
+        return settings.map(now -> Theme.pictures(now.dark(), textSize));
     }
 
     /** Runs work in the background; one of the two is then called on the window's thread. */

@@ -1,0 +1,101 @@
+package gripwright.desktop;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.StackPane;
+import javafx.scene.text.Text;
+
+/** Looks over a scene for texts that are cut off and for siblings that lie over one another. */
+final class LabelFit {
+
+    private static final double TOLERANCE = 1.0;
+
+    private final List<String> faults = new ArrayList<>();
+
+    private LabelFit() {
+    }
+
+    /** What is wrong below this node, each in a sentence; empty when nothing is. */
+    static List<String> faults(Parent root) {
+        LabelFit fit = new LabelFit();
+        fit.look(root);
+        return fit.faults;
+    }
+
+    private void look(Node node) {
+        if (!node.isVisible()) {
+            return;
+        }
+        if (node instanceof Labeled labeled) {
+            lookForCut(labeled);
+        }
+        if (node instanceof Parent parent) {
+            if (!(parent instanceof StackPane) && isOurs(parent)) {
+                lookForOverlap(parent);
+            }
+            parent.getChildrenUnmodifiable().forEach(this::look);
+        }
+    }
+
+    /** A text that is laid out shorter than it is has been given an ellipsis. */
+    private void lookForCut(Labeled labeled) {
+        String wanted = labeled.getText();
+        if (wanted == null || wanted.isEmpty()) {
+            return;
+        }
+        for (Node child : labeled.getChildrenUnmodifiable()) {
+            if (child instanceof Text text && text.isVisible() && !text.getText().equals(wanted)
+                    && text.getText().length() < wanted.length()) {
+                faults.add("cut off: '" + wanted + "' shows as '" + text.getText() + "' " + path(labeled));
+            }
+        }
+    }
+
+    private static boolean isOurs(Parent parent) {
+        String name = parent.getClass().getName();
+        return name.startsWith("javafx.scene.layout.") || name.startsWith("gripwright.");
+    }
+
+    private void lookForOverlap(Parent parent) {
+        List<Node> children = parent.getChildrenUnmodifiable().stream()
+                .filter(child -> child.isVisible() && child.isManaged()).toList();
+        for (int first = 0; first < children.size(); first++) {
+            for (int second = first + 1; second < children.size(); second++) {
+                Bounds a = children.get(first).getLayoutBounds();
+                a = children.get(first).localToParent(a);
+                Bounds b = children.get(second).localToParent(children.get(second).getLayoutBounds());
+                if (overlap(a, b)) {
+                    faults.add("overlap: " + name(children.get(first)) + " and " + name(children.get(second)) + " in "
+                            + name(parent) + " " + path(parent));
+                }
+            }
+        }
+    }
+
+    private static boolean overlap(Bounds a, Bounds b) {
+        double width = Math.min(a.getMaxX(), b.getMaxX()) - Math.max(a.getMinX(), b.getMinX());
+        double height = Math.min(a.getMaxY(), b.getMaxY()) - Math.max(a.getMinY(), b.getMinY());
+        return width > TOLERANCE && height > TOLERANCE;
+    }
+
+    private static String name(Node node) {
+        String text = node instanceof Labeled labeled ? " '" + labeled.getText() + "'" : "";
+        return node.getClass().getSimpleName() + (node.getId() == null ? "" : "#" + node.getId())
+                + node.getStyleClass() + text;
+    }
+
+    private static String path(Node node) {
+        StringBuilder path = new StringBuilder("at ");
+        for (Node upper = node; upper != null; upper = upper.getParent()) {
+            if (upper instanceof ScrollPane || upper.getId() != null) {
+                path.append(name(upper)).append(" < ");
+            }
+        }
+        return path.toString();
+    }
+}

@@ -1,0 +1,105 @@
+package gripwright.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gripwright.desktop.support.DemoSessions;
+import gripwright.desktop.support.InMemoryServices;
+import gripwright.desktop.support.PlaceKey;
+import gripwright.desktop.support.WorkbenchServices;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.image.WritableImage;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Opens all seven places, light and dark, small and large, empty and full, and leaves a picture of each in
+ * target/screenshots; fails where a text is cut off or siblings lie over one another.
+ *
+ * <p>{@code mvn test -Dtest=ScreenshotTour} makes the tour; {@code -Dtour.only=plan} keeps to one place.
+ */
+class ScreenshotTour {
+
+    private static final Path FOLDER = Path.of("target", "screenshots");
+
+    /** One stop of the tour. */
+    record Stop(String session, Supplier<WorkbenchServices> services, boolean dark, int width, int height) {
+
+        @Override
+        public String toString() {
+            return session + "-" + (dark ? "dark" : "light") + "-" + width + "x" + height;
+        }
+    }
+
+    static Stream<Stop> stops() {
+        List<Stop> stops = new ArrayList<>();
+        for (boolean dark : new boolean[] {false, true}) {
+            for (int[] size : new int[][] {{1366, 768}, {1920, 1080}}) {
+                stops.add(new Stop("empty", InMemoryServices::blank, dark, size[0], size[1]));
+                stops.add(new Stop("demo", ScreenshotTour::demo, dark, size[0], size[1]));
+            }
+        }
+        stops.add(new Stop("eight", ScreenshotTour::eight, false, 1366, 768));
+        return stops.stream();
+    }
+
+    private static WorkbenchServices demo() {
+        return new InMemoryServices(DemoSessions.leftHanded(), DemoSessions.shop());
+    }
+
+    private static WorkbenchServices eight() {
+        return new InMemoryServices(DemoSessions.eightGrips(), DemoSessions.shop());
+    }
+
+    @ParameterizedTest
+    @MethodSource("stops")
+    void nothingIsCutOffAndNothingOverlaps(Stop stop) throws IOException {
+        Files.createDirectories(FOLDER);
+        List<String> faults = new ArrayList<>();
+        try (TestWindow window = TestWindow.open(stop.services().get())) {
+            window.onWindow(() -> {
+                window.stage().setWidth(stop.width());
+                window.stage().setHeight(stop.height());
+                if (stop.dark()) {
+                    window.workbench().switchLook();
+                }
+                return null;
+            });
+            for (PlaceKey place : PlaceKey.values()) {
+                String only = System.getProperty("tour.only");
+                if (only == null || only.equalsIgnoreCase(place.name())) {
+                    visit(window, place, stop, faults);
+                }
+            }
+        }
+        assertThat(faults).as("%s", stop).isEmpty();
+    }
+
+    private static void visit(TestWindow window, PlaceKey place, Stop stop, List<String> faults) throws IOException {
+        window.onWindow(() -> {
+            window.workbench().place().set(place);
+            return null;
+        });
+        window.waitUntil("the comparison of " + stop, () -> !window.workbench().comparison().computing().get());
+        window.settle();
+        BufferedImage image = window.onWindow(() -> {
+            window.window().scene().getRoot().applyCss();
+            window.window().scene().getRoot().layout();
+            WritableImage shot = window.window().scene().snapshot(null);
+            return SwingFXUtils.fromFXImage(shot, null);
+        });
+        String name = place.name().toLowerCase(Locale.ROOT) + "-" + stop + ".png";
+        ImageIO.write(image, "png", FOLDER.resolve(name).toFile());
+        window.onWindow(() -> LabelFit.faults(window.window().scene().getRoot()))
+                .forEach(fault -> faults.add(place.title() + ": " + fault));
+    }
+}
