@@ -121,10 +121,23 @@ public final class BalanceCalculator {
                 figures = figures.with(load == null ? null : fit.predict(load));
             }
             figures.warn(warnings);
-            return new ConfigurationBalance(configuration.id(), configuration.label(), configuration.gamer(), end, club,
-                    figures.mass, figures.balancePoint, figures.moment, figures.points, figures.inertia,
+            GripShape shape = shape(configuration, sentences);
+            RulesCheck rules = shape == null ? null : RulesCheck.of(bench.club().kind(), configuration, shape);
+            return new ConfigurationBalance(configuration.id(), configuration.label(), configuration.gamer(), end,
+                    shape, rules, club, figures.mass, figures.balancePoint, figures.moment, figures.points, figures.inertia,
                     configuration.swingweightRead(), misfit(configuration, figures.points),
                     configuration.totalMassReadGrams(), sentences, warnings);
+        }
+
+        private GripShape shape(Configuration configuration, List<String> sentences) {
+            try {
+                GripShape shape = GripShape.of(configuration, bench.shaft(), bench.settings());
+                sentences.addAll(shape.sentences());
+                return shape;
+            } catch (IllegalArgumentException refused) {
+                sentences.add(refused.getMessage());
+                return null;
+            }
         }
 
         private ClubBalance fromParts(Configuration configuration, List<String> sentences) {

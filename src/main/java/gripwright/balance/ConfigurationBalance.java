@@ -12,6 +12,8 @@ import java.util.List;
  * @param label its label
  * @param gamer whether it is what the player plays now
  * @param gripEnd what it puts on the butt
+ * @param shape the grip as a shape; null where its diameters can't be
+ * @param rules the grip beside the Equipment Rules; null where its diameters can't be
  * @param club the club added up from its parts; null where the parts are not known
  * @param totalMass g
  * @param balancePoint mm from the butt end, cap included
@@ -25,7 +27,7 @@ import java.util.List;
  * @param warnings what is unusual
  */
 public record ConfigurationBalance(String configurationId, String label, boolean gamer, GripEnd gripEnd,
-        ClubBalance club, Estimate totalMass, Estimate balancePoint, Estimate moment, Estimate swingweightPoints,
+        GripShape shape, RulesCheck rules, ClubBalance club, Estimate totalMass, Estimate balancePoint, Estimate moment, Estimate swingweightPoints,
         Estimate inertia, Swingweight swingweightRead, Double misfitPoints, Double totalMassReadGrams,
         List<String> sentences, List<String> warnings) {
 
