@@ -1,0 +1,162 @@
+package gripwright.statistics;
+
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.special.Gamma;
+
+/**
+ * The posterior of a standard deviation or of a ratio of two. Immutable.
+ *
+ * <p>Its {@link #estimate() estimate} is the posterior mean; quantiles come from the distribution function by Brent's
+ * search. All NaN where the fit is not available.
+ */
+public final class ScalePosterior {
+
+    private static final double ACCURACY = 1e-10;
+
+    private final double mean;
+    private final double unit;
+    private final DoubleUnaryOperator cumulative;
+
+    /**
+     * @param mean       the posterior mean
+     * @param unit       a size to begin the search at
+     * @param cumulative the distribution function, on (0, infinity)
+     */
+    private ScalePosterior(double mean, double unit, DoubleUnaryOperator cumulative) {
+        this.mean = mean;
+        this.unit = unit;
+        this.cumulative = cumulative;
+    }
+
+    static ScalePosterior undefined() {
+        return new ScalePosterior(Double.NaN, Double.NaN, null);
+    }
+
+    /** The ratio tau, whose density is a polynomial in u = tau/(tau + scale). */
+    static ScalePosterior ofRatio(GridNodes nodes, int blocks, double scale) {
+        double mean = 0;
+        for (int i = 0; i < nodes.size(); i++) {
+            mean += nodes.weight[i] * nodes.tau[nodes.base[i]];
+        }
+        LegendreSeries series = new LegendreSeries(HalfLineGrid.ruleForBlocks(blocks), nodes.tauMass);
+        return new ScalePosterior(mean, mean, tau -> series.cumulative(2 * tau / (tau + scale) - 1));
+    }
+
+    /** The residual standard deviation: given a node S/sigma^2 is chi-squared with nu degrees of freedom. */
+    static ScalePosterior ofResidual(GridNodes nodes, double unit) {
+        double mean = 0;
+        for (int i = 0; i < nodes.size(); i++) {
+            mean += nodes.weight[i] * meanScale(nodes.squares[i], nodes.nu);
+        }
+        return new ScalePosterior(mean * unit, Math.sqrt(nodes.squares[0] / nodes.nu) * unit, x -> {
+            double sum = 0;
+            for (int i = 0; i < nodes.size(); i++) {
+                sum += nodes.weight[i] * notAbove(x / unit, nodes.squares[i], nodes.nu);
+            }
+            return sum;
+        });
+    }
+
+    /**
+     * The standard deviation between blocks, tau sigma. Given tau it is narrower than the nodes of tau are apart, so
+     * that the density of tau is first carried over to a finer rule.
+     */
+    static ScalePosterior ofBlocks(GridNodes nodes, int blocks, double scale, double unit) {
+        double mean = 0;
+        for (int i = 0; i < nodes.size(); i++) {
+            mean += nodes.weight[i] * nodes.tau[nodes.base[i]] * meanScale(nodes.squares[i], nodes.nu);
+        }
+        LegendreSeries series = new LegendreSeries(HalfLineGrid.ruleForBlocks(blocks), nodes.tauMass);
+        LegendreRule fine = LegendreRule.ofOrder(16).repeated(-1, 1, 32);
+        double[] weight = new double[fine.size()];
+        double[] squares = new double[fine.size()];
+        double total = 0;
+        for (int i = 0; i < weight.length; i++) {
+            double u = (1 + fine.nodes()[i]) / 2;
+            double tau = scale * u / (1 - u);
+            weight[i] = Math.max(0, fine.weights()[i] * series.density(fine.nodes()[i]));
+            total += weight[i];
+            squares[i] = tau * tau * squaresAt(nodes, tau);
+        }
+        double sum = total;
+        return new ScalePosterior(mean * unit, mean * unit, x -> {
+            double inside = 0;
+            for (int i = 0; i < weight.length; i++) {
+                if (weight[i] > 1e-14) {
+                    inside += weight[i] / sum * notAbove(x / unit, squares[i], nodes.nu);
+                }
+            }
+            return inside;
+        });
+    }
+
+    /** S at a tau between the nodes: straight in tau, nodes of the flat posterior being in order. */
+    private static double squaresAt(GridNodes nodes, double tau) {
+        int after = 0;
+        while (after < nodes.tau.length && nodes.tau[after] < tau) {
+            after++;
+        }
+        if (after == 0 || after == nodes.tau.length) {
+            return nodes.squares[Math.min(after, nodes.tau.length - 1)];
+        }
+        double share = (tau - nodes.tau[after - 1]) / (nodes.tau[after] - nodes.tau[after - 1]);
+        return nodes.squares[after - 1] + share * (nodes.squares[after] - nodes.squares[after - 1]);
+    }
+
+    /** E sqrt(S/chi^2), infinite with one degree of freedom. */
+    private static double meanScale(double squares, double nu) {
+        return nu <= 1 ? Double.POSITIVE_INFINITY
+            : Math.sqrt(squares / 2) * Math.exp(Gamma.logGamma((nu - 1) / 2) - Gamma.logGamma(nu / 2));
+    }
+
+    private static double notAbove(double x, double squares, double nu) {
+        double half = squares / (2 * x * x);
+        // Far out the continued fraction has nothing left to say and would only run long.
+        return half > 40 * nu + 800 ? 0 : Gamma.regularizedGammaQ(nu / 2, half);
+    }
+
+    /** The posterior mean; infinite for standard deviations with one degree of freedom. */
+    public double estimate() {
+        return mean;
+    }
+
+    /** The posterior median. */
+    public double median() {
+        return quantile(0.5);
+    }
+
+    /**
+     * The value that is not exceeded with the given probability.
+     *
+     * @throws IllegalArgumentException unless the probability lies between 0 and 1
+     */
+    public double quantile(double probability) {
+        if (!(probability > 0 && probability < 1)) {
+            throw new IllegalArgumentException("A probability between 0 and 1 is wanted, not " + probability);
+        }
+        if (cumulative == null) {
+            return Double.NaN;
+        }
+        double start = Double.isInfinite(unit) ? 1 : unit;
+        double low = start;
+        double high = start;
+        while (low > start * 1e-12 && cumulative.applyAsDouble(low) >= probability) {
+            low /= 2;
+        }
+        while (high < start * 1e12 && cumulative.applyAsDouble(high) <= probability) {
+            high *= 2;
+        }
+        double excess = cumulative.applyAsDouble(low) - probability;
+        if (excess >= 0) {
+            return low;
+        }
+        return new BrentSolver(ACCURACY, ACCURACY * start)
+            .solve(500, x -> cumulative.applyAsDouble(x) - probability, low, high);
+    }
+
+    /** The interval that leaves equal probability on either side. */
+    public Interval interval(double level) {
+        return new Interval(quantile((1 - level) / 2), quantile((1 + level) / 2));
+    }
+}
