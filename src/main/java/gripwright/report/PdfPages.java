@@ -3,6 +3,7 @@ package gripwright.report;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.render.DefaultObjectDrawerFactory;
+import com.openhtmltopdf.util.XRLog;
 import gripwright.charts.Look;
 import gripwright.charts.ShippedFonts;
 import java.io.ByteArrayOutputStream;
@@ -23,6 +24,7 @@ final class PdfPages {
 
     static byte[] of(String xhtml, PagePictures pictures, Look look) throws IOException {
         ShippedFonts.register();
+        XRLog.setLoggingEnabled(false);
         DefaultObjectDrawerFactory drawers = new DefaultObjectDrawerFactory();
         drawers.registerDrawer(PictureDrawer.TYPE, new PictureDrawer(pictures, look));
         PdfRendererBuilder builder = new PdfRendererBuilder();

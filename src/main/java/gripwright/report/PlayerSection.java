@@ -29,6 +29,8 @@ final class PlayerSection {
 
     private static final double SHARE_SHOWN = 0.8;
     private static final int STRIPS = 3;
+    private static final double PATTERN_WIDTH = 0.6;
+    private static final double PATTERN_HEIGHT = 0.34;
 
     private final Session session;
     private final ClubTest test;
@@ -139,12 +141,12 @@ final class PlayerSection {
         if (pattern.groups().stream().allMatch(group -> group.points().isEmpty())) {
             return;
         }
-        Map<String, Object> object = object(pictures, new PatternPicture(pattern), width, width * 0.55);
+        Map<String, Object> object = object(pictures, new PatternPicture(pattern), width * PATTERN_WIDTH,
+                width * PATTERN_HEIGHT);
         boolean ellipses = pattern.groups().stream().anyMatch(group -> !group.ellipses().isEmpty());
-        String labels = String.join(", ", test.configurations().stream().map(c -> c.label() + " " + c.grip().name())
-                .toList());
-        object.put("caption", labels + "." + (ellipses
-                ? " Each outline should hold eight of ten future shots with that grip." : ""));
+        object.put("grips", test.configurations().stream()
+                .map(c -> Map.of("label", c.label(), "grip", ConfigurationTable.description(c))).toList());
+        object.put("caption", ellipses ? "Each outline should hold eight of ten future shots with that grip." : "");
         content.put("patternPicture", object);
     }
 
