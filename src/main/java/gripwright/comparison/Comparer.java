@@ -5,8 +5,11 @@ import gripwright.model.Configuration;
 import gripwright.model.Metric;
 import gripwright.model.Session;
 import gripwright.model.ShopSettings;
+import gripwright.statistics.MixedModelFitter;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -16,6 +19,8 @@ import java.util.Objects;
 public final class Comparer {
 
     private final ShopSettings shop;
+    private final MixedModelFitter fitter = MixedModelFitter.withDefaults();
+    private final ScorePoints points = new ScorePoints();
 
     private Comparer(ShopSettings shop) {
         this.shop = shop;
@@ -46,17 +51,32 @@ public final class Comparer {
      */
     public Comparison compare(Session session, ClubTest test, String referenceId) {
         String reference = reference(test, referenceId);
-        PlayedTest played = PlayedTest.of(test);
-        List<MetricComparison> metrics = new ArrayList<>();
+        return compare(new ComparisonTask(session, shop, PlayedTest.of(test), reference, fitter, points));
+    }
+
+    private Comparison compare(ComparisonTask task) {
+        PlayedTest played = task.played();
+        Map<Metric, FittedMetric> fitted = fit(task);
+        MetricComparer comparer = new MetricComparer(task);
+        List<MetricComparison> metrics = fitted.values().stream().map(comparer::compare).toList();
+        Chooser chooser = new Chooser(task, new GoalDraws(task, fitted, Map.of()));
+        List<Standing> overall = chooser.standings();
+        Advice advice = new Adviser(task, chooser, overall, metrics).advice();
+        return new Comparison(played.test().id(), played.test().club().name(), task.session().player().hand(),
+                task.reference(), task.settings(), counts(played, task.reference()), metrics, List.of(),
+                new MishitComparer(played).rates(), List.of(), List.of(), overall, advice, List.of(), List.of(),
+                sentences(played));
+    }
+
+    private static Map<Metric, FittedMetric> fit(ComparisonTask task) {
+        Map<Metric, FittedMetric> fitted = new EnumMap<>(Metric.class);
         for (Metric metric : Metric.values()) {
-            MetricRows rows = played.rows(metric);
-            if (rows.size() > 0) {
-                metrics.add(new MetricComparer(session, test, shop, reference).compare(rows));
+            FittedMetric one = task.fit(metric);
+            if (one.rows().readings() > 0) {
+                fitted.put(metric, one);
             }
         }
-        return new Comparison(test.id(), test.club().name(), session.player().hand(), reference, shop.verdicts(),
-                counts(played, reference), metrics, List.of(), List.of(), List.of(), List.of(), List.of(),
-                nothingToAdvise(), List.of(), List.of(), sentences(played));
+        return fitted;
     }
 
     private static String reference(ClubTest test, String referenceId) {
@@ -81,11 +101,6 @@ public final class Comparer {
                     (int) all.stream().filter(PlayedShot::isScored).mapToInt(PlayedShot::run).distinct().count()));
         }
         return counts;
-    }
-
-    private static Advice nothingToAdvise() {
-        return new Advice(null, null, false, false, "Nothing to advise yet.", "", "",
-                List.of("No shot has been scored."));
     }
 
     private static List<String> sentences(PlayedTest played) {

@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param primary whether the goal names its mean; the others are description
  * @param modelled whether the source works it out of a model and does not measure it
  * @param configurations in the order of the test, also those without a reading
- * @param model what the model says beyond the configurations; null where there is none
+ * @param model what the model says beyond the configurations
  * @param differences all pairs once: against the reference where it is one of the two, else against the earlier one
  * @param classical the textbook figures beside it
  * @param sentences what can't be told, and why
@@ -30,6 +30,7 @@ public record MetricComparison(Metric metric, Direction direction, Double target
     public MetricComparison {
         Objects.requireNonNull(metric, "metric");
         Objects.requireNonNull(direction, "direction");
+        Objects.requireNonNull(model, "model");
         Objects.requireNonNull(classical, "classical figures");
         configurations = List.copyOf(configurations);
         differences = List.copyOf(differences);

@@ -4,7 +4,10 @@ import gripwright.model.Metric;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The readings of one metric over the scored shots of a test, in the order of play. */
+/**
+ * The readings of one metric in the order of play: one row per swing of the test, NaN where the swing isn't scored or the
+ * reading is missing, so that the drift is counted in swings and not in readings.
+ */
 final class MetricRows {
 
     private final Metric metric;
@@ -12,10 +15,11 @@ final class MetricRows {
     private final List<PlayedShot> shots;
     private final double[] values;
 
+    /** @param values one per shot; taken over, not copied */
     MetricRows(Metric metric, int configurations, List<PlayedShot> shots, double[] values) {
         this.metric = metric;
         this.configurations = configurations;
-        this.shots = List.copyOf(shots);
+        this.shots = shots;
         this.values = values;
     }
 
@@ -28,50 +32,48 @@ final class MetricRows {
         return configurations;
     }
 
-    int size() {
-        return values.length;
+    /** How many readings there are. */
+    int readings() {
+        return (int) rows().count();
     }
 
-    List<PlayedShot> shots() {
-        return shots;
-    }
-
-    /** All readings. */
+    /** One value per swing; NaN where there is none. */
     double[] values() {
         return values.clone();
     }
 
-    /** The readings of one configuration. */
-    double[] values(int configuration) {
-        return IntStream.range(0, values.length).filter(i -> shots.get(i).configuration() == configuration)
-                .mapToDouble(i -> values[i]).toArray();
+    /** Configuration of each swing. */
+    int[] configurationOfRow() {
+        return shots.stream().mapToInt(PlayedShot::configuration).toArray();
     }
 
-    /** How many runs of this configuration have a reading. */
-    int runs(int configuration) {
-        return (int) shots.stream().filter(s -> s.configuration() == configuration).mapToInt(PlayedShot::run)
-                .distinct().count();
+    /** Run of each swing. */
+    int[] runOfRow() {
+        return shots.stream().mapToInt(PlayedShot::run).toArray();
     }
 
-    /** Indexes of the configurations that have a reading, rising. */
-    int[] present() {
-        return shots.stream().mapToInt(PlayedShot::configuration).distinct().sorted().toArray();
-    }
-
-    /** Swing numbers. */
-    double[] swings() {
+    /** Number of each swing. */
+    double[] swingOfRow() {
         return shots.stream().mapToDouble(PlayedShot::swing).toArray();
     }
 
-    /** Run of each reading, numbered from 0 without gaps. */
-    int[] runIndexes() {
-        int[] distinct = shots.stream().mapToInt(PlayedShot::run).distinct().sorted().toArray();
-        return shots.stream().mapToInt(s -> java.util.Arrays.binarySearch(distinct, s.run())).toArray();
+    /** The readings of one configuration. */
+    double[] values(int configuration) {
+        return rows().filter(i -> shots.get(i).configuration() == configuration).mapToDouble(i -> values[i]).toArray();
     }
 
-    /** Configuration of each reading as an index into {@link #present()}. */
-    int[] presentIndexes() {
-        int[] present = present();
-        return shots.stream().mapToInt(s -> java.util.Arrays.binarySearch(present, s.configuration())).toArray();
+    /** The run of each reading of one configuration. */
+    int[] runs(int configuration) {
+        return rows().filter(i -> shots.get(i).configuration() == configuration).map(i -> shots.get(i).run())
+                .toArray();
+    }
+
+    /** In how many runs this configuration has a reading. */
+    int runCount(int configuration) {
+        return (int) IntStream.of(runs(configuration)).distinct().count();
+    }
+
+    private IntStream rows() {
+        return IntStream.range(0, values.length).filter(i -> !Double.isNaN(values[i]));
     }
 }

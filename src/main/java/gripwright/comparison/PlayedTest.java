@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
 /**
@@ -85,20 +84,13 @@ record PlayedTest(ClubTest test, List<Configuration> configurations, List<Played
         return shots.stream().filter(s -> s.configuration() == configuration && s.isScored()).toList();
     }
 
-    /** The rows of one metric: scored shots with a reading of it, in the order of play. */
+    /** The rows of one metric, one per swing in the order of play. */
     MetricRows rows(Metric metric) {
-        List<PlayedShot> rows = new ArrayList<>();
-        List<Double> values = new ArrayList<>();
-        for (PlayedShot shot : shots) {
-            if (shot.isScored()) {
-                OptionalDouble value = shot.shot().readings().value(metric);
-                if (value.isPresent()) {
-                    rows.add(shot);
-                    values.add(value.getAsDouble());
-                }
-            }
+        double[] values = new double[shots.size()];
+        for (int i = 0; i < values.length; i++) {
+            PlayedShot shot = shots.get(i);
+            values[i] = shot.isScored() ? shot.shot().readings().value(metric).orElse(Double.NaN) : Double.NaN;
         }
-        return new MetricRows(metric, configurations.size(), rows,
-                values.stream().mapToDouble(Double::doubleValue).toArray());
+        return new MetricRows(metric, configurations.size(), shots, values);
     }
 }

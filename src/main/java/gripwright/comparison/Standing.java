@@ -9,7 +9,8 @@ import java.util.List;
  * @param label its label
  * @param probabilityBest probability that it is the best choice by the goal's primary metrics, guardrails and feel; null
  *     where the goal scores nothing or there is no model
- * @param expectedGain expected gain over the reference in units of the smallest difference that matters; null as above
+ * @param expectedGain expected gain over the reference in smallest differences that matter, the primary metrics' weighted
+ *     gains and feel added up; null as above
  * @param probabilityWorthIt probability that the gain over the reference is above one smallest difference; null as
  *     above, and for the reference
  * @param parts what each primary metric contributes
@@ -25,7 +26,7 @@ public record Standing(String configurationId, String label, Double probabilityB
      * @param name 'club speed', 'spread of face angle'
      * @param metricKey key of the metric
      * @param spread whether its spread is meant
-     * @param weight its share among the primary metrics, all adding to 1
+     * @param weight its weight against the weightiest primary metric, 0 to 1
      * @param expectedGain expected gain over the reference, in units of its smallest difference
      * @param probabilityBest probability that it is best in this metric
      */

@@ -49,8 +49,7 @@ public final class VerdictWords {
 
     private String notSettled(Metric metric, Direction direction, Difference difference) {
         if (direction == Direction.NEAR_TARGET) {
-            return change(metric, difference).startsWith("not settled") ? change(metric, difference)
-                    : "not settled" + side(metric, difference);
+            return nearness(metric, difference.change());
         }
         return switch (difference.leaning()) {
             case TOWARDS_BETTER -> "not settled, leans " + betterWord(metric, direction);
@@ -59,9 +58,14 @@ public final class VerdictWords {
         };
     }
 
-    private String side(Metric metric, Difference difference) {
-        int side = difference.change().side();
-        return side == 0 ? "" : ", " + leaningWord(metric, side > 0);
+    /** Two that surely differ can be equally near a target, so that the side is told beside what is open. */
+    private String nearness(Metric metric, Change change) {
+        return switch (change) {
+            case HIGHER, LOWER -> "not settled, but " + changeWord(metric, change.side() > 0);
+            case PROBABLY_HIGHER, PROBABLY_LOWER -> "not settled, probably " + changeWord(metric, change.side() > 0);
+            case LEANS_HIGHER, LEANS_LOWER -> "not settled, leans " + leaningWord(metric, change.side() > 0);
+            case SAME, NOT_SETTLED -> "not settled";
+        };
     }
 
     /** What may be said of the signed difference, whichever way it serves. */
