@@ -120,7 +120,8 @@ public final class QueueEdits {
 
     /**
      * Says that a stint was hit with another configuration from a shot on: the stint ends before that shot, and the
-     * shots from there on make a stint of their own, in the state of the old one and with its feel.
+     * shots from there on make a stint of their own, in the state of the old one. What is answered or read at a stint's
+     * end (feel, swingweight, grip pressure, place of the hands) goes with it, since that club was in hand then.
      *
      * @param newStintId the identity of the stint that begins with the shot
      */
@@ -231,7 +232,8 @@ public final class QueueEdits {
         List<Shot> kept = stint.shots().subList(0, from);
         Set<String> ids = kept.stream().map(Shot::id).collect(Collectors.toSet());
         return stint.withShots(kept).withState(Stint.State.DONE).withEnded(stint.shots().get(from).at())
-                .withFeel(Feel.unanswered())
+                .withFeel(Feel.unanswered()).withSwingweightRead(null).withGripPressurePercent(null)
+                .withChokedDownMm(null)
                 .withNotes(stint.notes().stream()
                         .filter(n -> n.afterShotId() == null || ids.contains(n.afterShotId())).toList());
     }
