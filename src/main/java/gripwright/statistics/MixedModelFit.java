@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -24,13 +25,15 @@ public final class MixedModelFit {
     private final GridNodes flat;
     private final GridNodes nodes;
     private final int[] columnOfGroup;
+    private final boolean covariateGiven;
 
     MixedModelFit(BlockedData data, boolean covariateGiven, MixedModelFitter options, TailTables tables) {
         this.data = data;
         this.options = options;
         this.tables = tables;
         this.system = new LeastSquares(data, options.driftPrior());
-        this.notIdentified = Collections.unmodifiableSet(examine(covariateGiven));
+        this.covariateGiven = covariateGiven;
+        this.notIdentified = Collections.unmodifiableSet(examine(system, options.driftPrior()));
         this.columnOfGroup = columns(data);
         this.flat = isAvailable() ? new GridNodes(system, options.blockPrior()) : null;
         this.nodes = withGroupPrior(flat);
@@ -43,6 +46,7 @@ public final class MixedModelFit {
         this.system = origin.system;
         this.notIdentified = origin.notIdentified;
         this.columnOfGroup = origin.columnOfGroup;
+        this.covariateGiven = origin.covariateGiven;
         this.flat = origin.flat;
         this.nodes = withGroupPrior(flat);
     }
@@ -62,34 +66,51 @@ public final class MixedModelFit {
         return result;
     }
 
-    private EnumSet<NotIdentified> examine(boolean covariateGiven) {
+    private EnumSet<NotIdentified> examine(LeastSquares model, DriftPrior drift) {
         EnumSet<NotIdentified> found = EnumSet.noneOf(NotIdentified.class);
         if (data.present.length < data.groups) {
             found.add(NotIdentified.GROUP_WITHOUT_VALUES);
-        }
-        if (covariateGiven && !options.driftPrior().isNone() && !data.covariateVaries) {
-            found.add(NotIdentified.COVARIATE_CONSTANT);
         }
         if (data.n == 0) {
             found.add(NotIdentified.NO_VALUES);
             return found;
         }
-        if (system.drift && !data.driftSeparable) {
-            found.add(options.driftPrior().isProper() ? NotIdentified.DRIFT : NotIdentified.DRIFT_WITHOUT_PRIOR);
+        if (covariateGiven && !drift.isNone() && !data.covariateVaries) {
+            found.add(NotIdentified.COVARIATE_CONSTANT);
         }
-        if (system.nu < 1) {
-            found.add(NotIdentified.TOO_FEW_VALUES);
-        } else if (data.allEqual()) {
-            found.add(NotIdentified.ALL_VALUES_EQUAL);
-        } else if (data.noVariationWithin(system.drift)) {
-            found.add(NotIdentified.NO_VARIATION_WITHIN_BLOCKS);
-        } else if (system.nu <= 2) {
-            found.add(NotIdentified.STANDARD_DEVIATIONS);
+        if (model.drift && !data.driftSeparable) {
+            found.add(drift.isProper() ? NotIdentified.DRIFT : NotIdentified.DRIFT_WITHOUT_PRIOR);
         }
-        if (!data.blockVarianceIdentified(system.drift)) {
+        if (!data.blockVarianceIdentified(model.drift)) {
             found.add(NotIdentified.BLOCK_VARIANCE);
         }
+        examineNoise(model).ifPresent(found::add);
         return found;
+    }
+
+    private Optional<NotIdentified> examineNoise(LeastSquares model) {
+        if (model.nu < 1) {
+            return Optional.of(NotIdentified.TOO_FEW_VALUES);
+        }
+        if (data.allEqual()) {
+            return Optional.of(NotIdentified.ALL_VALUES_EQUAL);
+        }
+        if (data.noVariationWithin(model.drift)) {
+            return Optional.of(NotIdentified.NO_VARIATION_WITHIN_BLOCKS);
+        }
+        return model.nu <= 2 ? Optional.of(NotIdentified.STANDARD_DEVIATIONS) : Optional.empty();
+    }
+
+    /**
+     * The same values by restricted maximum likelihood, without priors.
+     *
+     * @param withDrift whether the drift is in the model (then without any prior)
+     * @return the fit; not available where the block variance cannot be told from these values
+     */
+    public RemlFit reml(boolean withDrift) {
+        DriftPrior drift = withDrift ? DriftPrior.FLAT : DriftPrior.NONE;
+        LeastSquares model = new LeastSquares(data, drift);
+        return new RemlFit(model, columnOfGroup, examine(model, drift));
     }
 
     /** The same values under another prior on the group means; shares all work done so far. */
