@@ -53,6 +53,42 @@ public final class StudentizedRangeFamily {
             new MonotoneQuintic(0, step, columns[0], columns[1], columns[2]));
     }
 
+    /**
+     * The probability that the studentized range exceeds q, by the outer quadrature over the shared table: some
+     * hundred times quicker than {@link StudentizedRange#upperTail}, within 1e-10 of it.
+     *
+     * @param q                any value; 0 or less gives 1, positive infinity gives 0, NaN gives NaN
+     * @param degreesOfFreedom positive, may be infinite
+     * @return the upper tail probability
+     * @throws IllegalArgumentException if the degrees of freedom are out of range
+     */
+    public double upperTail(double q, double degreesOfFreedom) {
+        StudentizedRange.requireValid(groups, degreesOfFreedom);
+        return StudentizedRange.upperTail(q, range::interpolatedUpperTail, degreesOfFreedom);
+    }
+
+    /**
+     * The value that the studentized range stays below with the given probability, from the shared table.
+     *
+     * @param probability      0 to 0.9999; 0 gives 0
+     * @param degreesOfFreedom positive, may be infinite
+     * @return the quantile, to seven digits or better
+     * @throws IllegalArgumentException if an argument is out of range
+     */
+    public double quantile(double probability, double degreesOfFreedom) {
+        StudentizedRange.requireValid(groups, degreesOfFreedom);
+        if (!(probability >= 0 && probability <= 0.9999)) {
+            throw new IllegalArgumentException("The probability must be from 0 to 0.9999, but is " + probability);
+        }
+        return probability == 0 ? 0
+            : StudentizedRange.quantileOf(q -> upperTail(q, degreesOfFreedom), 1 - probability);
+    }
+
+    /** The number of groups. */
+    public int groups() {
+        return groups;
+    }
+
     /** Derivatives by x = asinh q from those by log q: dx = q / sqrt(1 + q^2) dlog q. */
     private void tabulateNode(double x, StudentizedRange.ScaleIntegral integral, double[][] columns, int node) {
         double q = Math.sinh(x);
