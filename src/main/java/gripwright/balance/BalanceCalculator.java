@@ -124,7 +124,7 @@ public final class BalanceCalculator {
             GripShape shape = shape(configuration, sentences);
             RulesCheck rules = shape == null ? null : RulesCheck.of(bench.club().kind(), configuration, shape);
             return new ConfigurationBalance(configuration.id(), configuration.label(), configuration.gamer(), end,
-                    shape, rules, club, figures.mass, figures.balancePoint, figures.moment, figures.points, figures.inertia,
+                    shape, rules, bench.headPlaceMm(end.capMm()), club, figures.mass, figures.balancePoint, figures.moment, figures.points, figures.inertia,
                     configuration.swingweightRead(), misfit(configuration, figures.points),
                     configuration.totalMassReadGrams(), sentences, warnings);
         }

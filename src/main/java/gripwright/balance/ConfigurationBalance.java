@@ -14,6 +14,7 @@ import java.util.List;
  * @param gripEnd what it puts on the butt
  * @param shape the grip as a shape; null where its diameters can't be
  * @param rules the grip beside the Equipment Rules; null where its diameters can't be
+ * @param headPlaceMm where the head's centre lies, mm from the butt end, cap included; null where it can't be known
  * @param club the club added up from its parts; null where the parts are not known
  * @param totalMass g
  * @param balancePoint mm from the butt end, cap included
@@ -27,8 +28,8 @@ import java.util.List;
  * @param warnings what is unusual
  */
 public record ConfigurationBalance(String configurationId, String label, boolean gamer, GripEnd gripEnd,
-        GripShape shape, RulesCheck rules, ClubBalance club, Estimate totalMass, Estimate balancePoint, Estimate moment, Estimate swingweightPoints,
-        Estimate inertia, Swingweight swingweightRead, Double misfitPoints, Double totalMassReadGrams,
+        GripShape shape, RulesCheck rules, Double headPlaceMm, ClubBalance club, Estimate totalMass,
+        Estimate balancePoint, Estimate moment, Estimate swingweightPoints, Estimate inertia, Swingweight swingweightRead, Double misfitPoints, Double totalMassReadGrams,
         List<String> sentences, List<String> warnings) {
 
     public ConfigurationBalance {
@@ -78,6 +79,11 @@ public record ConfigurationBalance(String configurationId, String label, boolean
     /** Inertia about the balance point, kg·cm²; null where the parts are not known. */
     public Double inertiaAboutBalancePointKgCm2() {
         return club == null ? null : Double.valueOf(club.inertiaAboutBalancePointKgCm2());
+    }
+
+    /** The figures without their doubt. */
+    public LeverFigures figures() {
+        return new LeverFigures(totalMassGrams(), balancePointMm(), momentGramInches(), swingweight(), inertiaKgCm2());
     }
 
     /** What each part adds; empty where the parts are not known. */
