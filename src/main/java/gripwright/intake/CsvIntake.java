@@ -1,0 +1,179 @@
+package gripwright.intake;
+
+import gripwright.model.Handedness;
+import gripwright.model.Problem;
+import gripwright.model.Shot;
+import gripwright.model.ShotSource;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Collection;
+
+/**
+ * Reads a CSV file of shots in whatever encoding, dialect, units and order of columns it comes, and asks where it leaves
+ * something open.
+ *
+ * <p>Immutable: {@code CsvIntake.withDefaults().with(hand).with(mapping).read(file, source, taken)}. The same file read
+ * again, with the shots already taken, gives no new rows. Rows that are read while questions are open lack what the
+ * questions are about: answer first, then take.
+ */
+public final class CsvIntake {
+
+    /** A larger file is no session: some hundred thousand shots. */
+    static final long MOST_BYTES = 200L << 20;
+
+    private final Handedness hand;
+    private final ColumnMapping mapping;
+    private final Answers answers;
+    private final ZoneId zone;
+    private final LocalDate day;
+    private final ShotSource.Kind kind;
+    private final ReadingProgress progress;
+
+    private CsvIntake(Handedness hand, ColumnMapping mapping, Answers answers, ZoneId zone, LocalDate day,
+            ShotSource.Kind kind, ReadingProgress progress) {
+        this.hand = hand;
+        this.mapping = mapping;
+        this.answers = answers;
+        this.zone = zone;
+        this.day = day;
+        this.kind = kind;
+        this.progress = progress;
+    }
+
+    /** Hand not said, no mapping, no answers, times in UTC, rows from a file. */
+    public static CsvIntake withDefaults() {
+        return new CsvIntake(null, ColumnMapping.none(), Answers.none(), ZoneOffset.UTC, null, ShotSource.Kind.FILE,
+                ReadingProgress.SILENT);
+    }
+
+    /** The player's hand, which words such as 'open' and 'in to out' come from. */
+    public CsvIntake with(Handedness hand) {
+        return new CsvIntake(hand, mapping, answers, zone, day, kind, progress);
+    }
+
+    /** Columns set by hand, and answers saved with them. */
+    public CsvIntake with(ColumnMapping mapping) {
+        return new CsvIntake(hand, mapping, answers, zone, day, kind, progress);
+    }
+
+    /** Answers to questions of an earlier reading; they win over those saved in the mapping. */
+    public CsvIntake with(Answers answers) {
+        return new CsvIntake(hand, mapping, answers, zone, day, kind, progress);
+    }
+
+    /** The time zone of the times in the file, where they don't say. */
+    public CsvIntake with(ZoneId zone) {
+        return new CsvIntake(hand, mapping, answers, zone, day, kind, progress);
+    }
+
+    /** The day of times that have none. */
+    public CsvIntake with(LocalDate day) {
+        return new CsvIntake(hand, mapping, answers, zone, day, kind, progress);
+    }
+
+    /** Whether the rows come from a file, a paste or a rehearsal. */
+    public CsvIntake with(ShotSource.Kind kind) {
+        return new CsvIntake(hand, mapping, answers, zone, day, kind, progress);
+    }
+
+    /** Somebody to be told how far a long reading has come. */
+    public CsvIntake with(ReadingProgress progress) {
+        return new CsvIntake(hand, mapping, answers, zone, day, kind, progress);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param file the file; its name is the source's name
+     * @param alreadyTaken shots that were taken before, of this source or any
+     * @return never throws for what is in the file, nor for a file that can't be read: that is a problem in the result
+     */
+    public IntakeResult read(Path file, Collection<Shot> alreadyTaken) {
+        String source = String.valueOf(file.getFileName());
+        try {
+            if (Files.size(file) > MOST_BYTES) {
+                return IntakeResult.failed(source, fatal(source, "The file is larger than 200 MB and was not read. "
+                        + "Split it, or look whether it is the right file."));
+            }
+            return read(Files.readAllBytes(file), source, alreadyTaken);
+        } catch (IOException failure) {
+            return IntakeResult.failed(source, fatal(source, "The file could not be read (" + reason(failure)
+                    + "). Nothing was taken; look whether it is there and not held by another program, then try again."));
+        }
+    }
+
+    static String reason(IOException failure) {
+        String kindOfFailure = failure.getClass().getSimpleName().replaceAll("([a-z])([A-Z])", "$1 $2")
+                .replace("Exception", "").strip().toLowerCase(java.util.Locale.ROOT);
+        return kindOfFailure.isEmpty() || kindOfFailure.equals("io") ? String.valueOf(failure.getMessage())
+                : kindOfFailure;
+    }
+
+    /**
+     * Reads the bytes of a file.
+     *
+     * @param bytes the whole file
+     * @param sourceName the source's name, by which its readings are known again
+     * @param alreadyTaken shots that were taken before, of this source or any
+     * @return what came of it; never throws for what is in the file
+     */
+    public IntakeResult read(byte[] bytes, String sourceName, Collection<Shot> alreadyTaken) {
+        DecodedText decoded = DecodedText.of(bytes);
+        if (!decoded.isText()) {
+            return IntakeResult.failed(sourceName, fatal(sourceName, "This is not a text file: it holds characters that "
+                    + "no text has. Nothing was taken; export the readings as CSV and try again."));
+        }
+        return read(decoded.text(), decoded.encodingName(), sourceName, alreadyTaken);
+    }
+
+    /** Reads pasted rows, headings included, as a file is read. */
+    public IntakeResult readText(String text, String sourceName, Collection<Shot> alreadyTaken) {
+        return read(text.replace("\0", ""), "text", sourceName, alreadyTaken);
+    }
+
+    private IntakeResult read(String text, String encoding, String sourceName, Collection<Shot> alreadyTaken) {
+        if (text.isBlank()) {
+            return IntakeResult.failed(sourceName, fatal(sourceName,
+                    "The file is empty. Nothing was taken; try again when there are readings in it."));
+        }
+        TakenReadings taken = TakenReadings.of(alreadyTaken, kind, sourceName);
+        taken.beginPass();
+        return new FileReading(this, sourceName, taken).whole(text, encoding).result();
+    }
+
+    private static Problem fatal(String source, String sentence) {
+        return new Problem(Problem.Severity.FATAL, source, null, null, "", sentence);
+    }
+
+    Handedness hand() {
+        return hand;
+    }
+
+    ColumnMapping mapping() {
+        return mapping;
+    }
+
+    Answers answers() {
+        return mapping.answers().and(answers);
+    }
+
+    ZoneId zone() {
+        return zone;
+    }
+
+    LocalDate day() {
+        return day;
+    }
+
+    ShotSource.Kind kind() {
+        return kind;
+    }
+
+    ReadingProgress progress() {
+        return progress;
+    }
+}
