@@ -59,7 +59,9 @@ final class GoalDraws {
         this.task = task;
         this.fitted = fitted;
         this.spreads = spreads;
-        drawMeans();
+        if (!task.played().configurations().isEmpty()) {
+            drawMeans();
+        }
         task.session().goal().primaries().forEach(this::addPart);
         task.session().goal().guardrails().forEach(this::addRail);
     }
