@@ -42,16 +42,18 @@ public record ClassicalFigures(FTest anova, FTest welchAnova, FTest brownForsyth
     }
 
     /**
-     * Restricted maximum likelihood.
+     * Restricted maximum likelihood of the same model without any prior; where drift is in the model it is estimated
+     * freely.
      *
      * @param stintSd stint-to-stint standard deviation; exactly 0 at the boundary
      * @param residualSd shot-to-shot standard deviation
      * @param atBoundary whether the stint variation came out as exactly 0
+     * @param driftIncluded whether drift is in it; left out where it can't be told without a prior
      * @param satterthwaite all pairs with Satterthwaite's degrees of freedom
      * @param kenwardRoger all pairs with Kenward and Roger's
      */
-    public record Reml(double stintSd, double residualSd, boolean atBoundary, List<PairTest> satterthwaite,
-            List<PairTest> kenwardRoger) {
+    public record Reml(double stintSd, double residualSd, boolean atBoundary, boolean driftIncluded,
+            List<PairTest> satterthwaite, List<PairTest> kenwardRoger) {
 
         public Reml {
             satterthwaite = List.copyOf(satterthwaite);

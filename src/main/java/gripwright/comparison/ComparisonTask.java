@@ -7,6 +7,7 @@ import gripwright.model.VerdictSettings;
 import gripwright.statistics.BlockPrior;
 import gripwright.statistics.DriftPrior;
 import gripwright.statistics.MixedModelFitter;
+import gripwright.statistics.StudentizedRangeFamily;
 import java.util.List;
 
 /** One comparison under way: the session, its test in the order of play, the shop's settings, and fits made from them. */
@@ -21,6 +22,7 @@ final class ComparisonTask {
     private final List<int[]> pairs;
     private final Circumstances circumstances;
     private final PlayedTest withSetAside;
+    private StudentizedRangeFamily ranges;
 
     ComparisonTask(Session session, ShopSettings shop, PlayedTest played, String reference, MixedModelFitter fitter,
             ScorePoints points) {
@@ -68,6 +70,17 @@ final class ComparisonTask {
 
     ScorePoints points() {
         return points;
+    }
+
+    /** Tables of the studentized range for so many configurations, kept for the next metric; null below two. */
+    StudentizedRangeFamily ranges(int count) {
+        if (count < 2) {
+            return null;
+        }
+        if (ranges == null || ranges.groups() != count) {
+            ranges = new StudentizedRangeFamily(count);
+        }
+        return ranges;
     }
 
     /** Index of the reference; 0 where there is no configuration. */

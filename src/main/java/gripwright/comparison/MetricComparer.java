@@ -30,7 +30,7 @@ final class MetricComparer {
     MetricComparison compare(FittedMetric fitted) {
         Metric metric = fitted.rows().metric();
         MetricModel model = model(fitted);
-        ClassicalFigures classical = new ClassicalComparer(task, fitted.rows(), text).figures();
+        ClassicalFigures classical = new ClassicalComparer(task, fitted).figures();
         return new MetricComparison(metric, fitted.aim().direction(), fitted.aim().target(), fitted.smallest(),
                 fitted.isSmallestRaised(), fitted.aim().primary(), isModelled(metric), figures(fitted), model,
                 differences(fitted), classical, sentences(fitted, model, classical));
