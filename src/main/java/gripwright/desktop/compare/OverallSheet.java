@@ -1,0 +1,103 @@
+package gripwright.desktop.compare;
+
+import gripwright.charts.Look;
+import gripwright.charts.MetricStrip;
+import gripwright.charts.StripPicture;
+import gripwright.comparison.Advice;
+import gripwright.comparison.Comparison;
+import gripwright.comparison.MetricComparison;
+import gripwright.comparison.Standing;
+import gripwright.desktop.support.DataTable;
+import gripwright.desktop.support.PictureCanvas;
+import gripwright.desktop.support.Sheets;
+import gripwright.model.ClubTest;
+import gripwright.model.ReadingText;
+import gripwright.units.NumberText;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+/** The standing overall: what is advised today and why, beside what is proven; the goal's metrics as strips. */
+final class OverallSheet {
+
+    private static final String NONE = "\u2013";
+    private static final int STRIPS = 4;
+
+    private final ClubTest test;
+    private final Comparison comparison;
+    private final ReadingText text;
+    private final Look look;
+
+    OverallSheet(ClubTest test, Comparison comparison, ReadingText text, Look look) {
+        this.test = test;
+        this.comparison = comparison;
+        this.text = text;
+        this.look = look;
+    }
+
+    Node node() {
+        VBox sheet = new VBox(3 * Sheets.STEP, advice(), standing());
+        List<MetricComparison> shown = comparison.primaryMetrics().isEmpty()
+                ? comparison.metrics().stream().filter(MetricComparison::isScored).limit(STRIPS).toList()
+                : comparison.primaryMetrics();
+        for (MetricComparison metric : shown) {
+            PictureCanvas canvas = new PictureCanvas();
+            canvas.setLook(look);
+            canvas.setAccessibleText("Every shot of " + metric.metric().text() + " by configuration");
+            canvas.setPicture(new StripPicture(new MetricStrip(test, comparison, text, null).of(metric)));
+            sheet.getChildren().add(canvas);
+        }
+        if (comparison.primaryMetrics().isEmpty()) {
+            sheet.getChildren().add(Sheets.hint("The goal names no metric yet, so nothing is scored overall: choose up "
+                    + "to three in Setup."));
+        }
+        if (!comparison.sentences().isEmpty()) {
+            VBox lines = new VBox(Sheets.STEP / 2);
+            comparison.sentences().forEach(line -> lines.getChildren().add(Sheets.text(line)));
+            sheet.getChildren().add(Sheets.section("What to know", lines));
+        }
+        return sheet;
+    }
+
+    private Node advice() {
+        Advice advice = comparison.advice();
+        Label headline = Sheets.text(advice.headline());
+        headline.getStyleClass().add("gw-title");
+        VBox box = new VBox(Sheets.STEP, headline);
+        if (!advice.conflict().isBlank()) {
+            box.getChildren().add(Sheets.text(advice.conflict()));
+        }
+        advice.reasons().forEach(reason -> box.getChildren().add(Sheets.text(reason)));
+        return box;
+    }
+
+    private Node standing() {
+        NumberText numbers = NumberText.withDecimalMark(text.decimalMark());
+        DataTable<Standing> table = new DataTable<Standing>("standing of the configurations", "Nothing to stand on yet.")
+                .text("configuration", 140, this::name)
+                .number("best choice", 150, s -> PairRow.chance(s.probabilityBest()))
+                .number("expected gain, in differences that matter", 230,
+                        s -> s.expectedGain() == null ? NONE : numbers.formatSigned(s.expectedGain(), 1))
+                .number("worth changing for", 150, s -> PairRow.chance(s.probabilityWorthIt()))
+                .number("feel, 0 to 1", 90, s -> s.feel() == null || s.feel().score() == null ? NONE
+                        : numbers.format(s.feel().score(), 2))
+                .text("what must not be lost", 260, OverallSheet::guardrails);
+        table.getItems().setAll(comparison.overall());
+        table.rowsShown(Math.max(1, comparison.overall().size()));
+        return Sheets.section("Choosing, which is not claiming", table,
+                Sheets.hint("The chance of being the best choice is for choosing something today; what is proven are the "
+                        + "verdicts of each metric."));
+    }
+
+    private String name(Standing standing) {
+        String reference = standing.configurationId().equals(comparison.referenceId()) ? ", reference" : "";
+        return standing.label() + reference;
+    }
+
+    private static String guardrails(Standing standing) {
+        return standing.guardrails().stream().map(check -> check.sentence() + ": "
+                + PairRow.chance(check.probabilityKept())).collect(Collectors.joining("; "));
+    }
+}

@@ -1,0 +1,2 @@
+/** The place Compare: the statistics, for the fitter. */
+package gripwright.desktop.compare;

@@ -1,0 +1,2 @@
+/** The place Print: the pages, exactly as they come out. */
+package gripwright.desktop.print;

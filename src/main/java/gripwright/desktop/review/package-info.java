@@ -1,0 +1,2 @@
+/** The place Review: for the player, few words and big pictures. */
+package gripwright.desktop.review;
