@@ -1,5 +1,8 @@
 package gripwright.desktop;
 
+import gripwright.desktop.compare.ComparePlace;
+import gripwright.desktop.print.PrintPlace;
+import gripwright.desktop.review.ReviewPlace;
 import gripwright.desktop.support.Place;
 import gripwright.desktop.support.PlaceKey;
 import gripwright.desktop.support.Workbench;
@@ -22,7 +25,10 @@ final class Places {
 
     private Place make(PlaceKey key) {
         return switch (key) {
-            case SETUP, PLAN, BAY, COMPARE, BALANCE, REVIEW, PRINT -> new EmptyPlace(key);
+            case COMPARE -> new ComparePlace(workbench);
+            case REVIEW -> new ReviewPlace(workbench);
+            case PRINT -> new PrintPlace(workbench);
+            case SETUP, PLAN, BAY, BALANCE -> new EmptyPlace(key);
         };
     }
 }
