@@ -3,6 +3,7 @@ package gripwright.desktop;
 import gripwright.desktop.compare.ComparePlace;
 import gripwright.desktop.print.PrintPlace;
 import gripwright.desktop.review.ReviewPlace;
+import gripwright.desktop.setup.SetupView;
 import gripwright.desktop.support.Place;
 import gripwright.desktop.support.PlaceKey;
 import gripwright.desktop.support.Workbench;
@@ -28,7 +29,8 @@ final class Places {
             case COMPARE -> new ComparePlace(workbench);
             case REVIEW -> new ReviewPlace(workbench);
             case PRINT -> new PrintPlace(workbench);
-            case SETUP, PLAN, BAY, BALANCE -> new EmptyPlace(key);
+            case SETUP -> new SetupView(workbench);
+            case PLAN, BAY, BALANCE -> new EmptyPlace(key);
         };
     }
 }

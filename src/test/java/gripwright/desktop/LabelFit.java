@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Text;
 
@@ -34,6 +35,9 @@ final class LabelFit {
         if (node instanceof Labeled labeled) {
             lookForCut(labeled);
         }
+        if (node instanceof TextField field) {
+            lookForCut(field);
+        }
         if (node instanceof Parent parent) {
             if (!(parent instanceof StackPane) && isOurs(parent)) {
                 lookForOverlap(parent);
@@ -53,6 +57,16 @@ final class LabelFit {
                     && text.getText().length() < wanted.length()) {
                 faults.add("cut off: '" + wanted + "' shows as '" + text.getText() + "' " + path(labeled));
             }
+        }
+    }
+
+    /** A text that is kept has to fit into its field. */
+    private void lookForCut(TextField field) {
+        Text text = new Text(field.getText());
+        text.setFont(field.getFont());
+        double room = field.getWidth() - field.getPadding().getLeft() - field.getPadding().getRight();
+        if (text.getLayoutBounds().getWidth() > room) {
+            faults.add("cut off in its field: '" + field.getText() + "' " + path(field));
         }
     }
 

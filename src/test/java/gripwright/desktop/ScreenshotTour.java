@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.WritableImage;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -91,15 +92,32 @@ class ScreenshotTour {
         });
         window.waitUntil("the comparison of " + stop, () -> !window.workbench().comparison().computing().get());
         window.settle();
+        String name = place.name().toLowerCase(Locale.ROOT) + "-" + stop;
+        keep(window, name);
+        if (window.onWindow(() -> scrolledDown(window))) {
+            keep(window, name + "-below");
+        }
+        window.onWindow(() -> LabelFit.faults(window.window().scene().getRoot()))
+                .forEach(fault -> faults.add(place.title() + ": " + fault));
+    }
+
+    private static void keep(TestWindow window, String name) throws IOException {
         BufferedImage image = window.onWindow(() -> {
             window.window().scene().getRoot().applyCss();
             window.window().scene().getRoot().layout();
             WritableImage shot = window.window().scene().snapshot(null);
             return SwingFXUtils.fromFXImage(shot, null);
         });
-        String name = place.name().toLowerCase(Locale.ROOT) + "-" + stop + ".png";
-        ImageIO.write(image, "png", FOLDER.resolve(name).toFile());
-        window.onWindow(() -> LabelFit.faults(window.window().scene().getRoot()))
-                .forEach(fault -> faults.add(place.title() + ": " + fault));
+        ImageIO.write(image, "png", FOLDER.resolve(name + ".png").toFile());
+    }
+
+    /** Scrolls the page to its end, where it is higher than the window. */
+    private static boolean scrolledDown(TestWindow window) {
+        if (!(window.window().shown().node() instanceof ScrollPane page)
+                || page.getContent().getLayoutBounds().getHeight() <= page.getViewportBounds().getHeight()) {
+            return false;
+        }
+        page.setVvalue(page.getVmax());
+        return true;
     }
 }

@@ -27,6 +27,7 @@ public final class ChoiceField<T> extends ComboBox<T> {
         this.choice = choice;
         getItems().addAll(values);
         setAccessibleText(choice.name());
+        setMinWidth(USE_PREF_SIZE);
         setConverter(new StringConverter<>() {
             @Override
             public String toString(T value) {

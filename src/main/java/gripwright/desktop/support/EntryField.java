@@ -14,14 +14,19 @@ public final class EntryField extends VBox {
 
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
+    private static final int NUMBER_COLUMNS = 5;
+
     private final TextField input = new TextField();
+    private final Label unit = new Label();
     private final Entry entry;
+    private Runnable onEnter = () -> { };
 
     public EntryField(Entry entry) {
         this.entry = entry;
         getStyleClass().add("gw-entry");
         input.setUserData(entry);
         input.setAccessibleText(entry.name());
+        input.setMinWidth(USE_PREF_SIZE);
         input.textProperty().bindBidirectional(entry.text());
         input.focusedProperty().addListener((observed, before, focused) -> {
             if (!focused) {
@@ -34,20 +39,19 @@ public final class EntryField extends VBox {
         row.getStyleClass().add("gw-entry-row");
         if (entry instanceof NumberEntry) {
             input.getStyleClass().add("gw-number");
-            row.getChildren().add(unitLabel());
+            input.setPrefColumnCount(NUMBER_COLUMNS);
+            layOutUnit();
+            row.getChildren().add(unit);
         }
         getChildren().addAll(row, problemLabel());
         entry.problem().addListener((observed, before, problem) ->
                 input.pseudoClassStateChanged(WRONG, !problem.isEmpty()));
     }
 
-    private Label unitLabel() {
-        Label unit = new Label();
+    private void layOutUnit() {
         unit.getStyleClass().add("gw-unit");
         unit.setMinWidth(USE_PREF_SIZE);
         unit.textProperty().bind(entry.unit());
-        unit.managedProperty().bind(unit.textProperty().isNotEmpty());
-        return unit;
     }
 
     private Label problemLabel() {
@@ -65,6 +69,7 @@ public final class EntryField extends VBox {
         if (event.getCode() == KeyCode.ENTER && !event.isAltDown()) {
             if (entry.commit()) {
                 input.selectAll();
+                onEnter.run();
             }
             event.consume();
         } else if (event.getCode() == KeyCode.ESCAPE && (entry.isDirty() || !entry.problem().get().isEmpty())) {
@@ -77,6 +82,19 @@ public final class EntryField extends VBox {
     /** The control that takes the focus. */
     public TextField input() {
         return input;
+    }
+
+    /** What Enter does beyond keeping what is typed. */
+    public EntryField onEnter(Runnable action) {
+        onEnter = action;
+        return this;
+    }
+
+    /** Leaves the unit out where the heading of its column says it. */
+    public EntryField withoutUnit() {
+        unit.setManaged(false);
+        unit.setVisible(false);
+        return this;
     }
 
     /** Says in grey, while nothing is typed, what to type. */

@@ -8,7 +8,7 @@ import gripwright.units.Unit;
  * A kind of number that is typed: its dimension and how many decimals it is shown with in each unit.
  *
  * <p>Decimals are a matter of the instruments of the trade (a caliper reads 0.001 in, a scale 0.1 g); common practice, no
- * source. What is typed finer than that is kept as typed and shown up to two decimals further.
+ * source. What is typed finer than that is kept as typed and shown a decimal or two further.
  */
 public enum Quantity {
     /** Club speeds and ball speeds. */
@@ -29,8 +29,6 @@ public enum Quantity {
     PLAIN(Dimension.RATIO),
     /** Whole numbers. */
     COUNT(Dimension.RATIO);
-
-    private static final int FINER = 2;
 
     private final Dimension dimension;
 
@@ -72,6 +70,10 @@ public enum Quantity {
 
     /** The most decimals that are shown in this unit, where a number was typed that fine. */
     public int mostDecimals(Unit unit) {
-        return this == COUNT ? 0 : decimals(unit) + FINER;
+        return switch (this) {
+            case COUNT -> 0;
+            case MASS, PLAIN -> decimals(unit) + 2;
+            default -> decimals(unit) + 1;
+        };
     }
 }

@@ -133,6 +133,11 @@ public final class Workbench {
         });
     }
 
+    /** The symbol of the unit in which a quantity is read here. */
+    public String unit(Quantity quantity) {
+        return settings.get().units().of(quantity.dimension()).symbol();
+    }
+
     /** Brings another test of the session into view. */
     public void selectTest(String testId) {
         session.get().test(testId).ifPresent(chosen -> {
