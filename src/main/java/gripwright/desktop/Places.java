@@ -1,5 +1,6 @@
 package gripwright.desktop;
 
+import gripwright.desktop.bay.BayPlace;
 import gripwright.desktop.compare.ComparePlace;
 import gripwright.desktop.print.PrintPlace;
 import gripwright.desktop.review.ReviewPlace;
@@ -30,7 +31,8 @@ final class Places {
             case REVIEW -> new ReviewPlace(workbench);
             case PRINT -> new PrintPlace(workbench);
             case SETUP -> new SetupView(workbench);
-            case PLAN, BAY, BALANCE -> new EmptyPlace(key);
+            case BAY -> new BayPlace(workbench);
+            case PLAN, BALANCE -> new EmptyPlace(key);
         };
     }
 }

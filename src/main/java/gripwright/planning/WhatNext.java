@@ -92,7 +92,7 @@ public record WhatNext(String headline, String reason, String configurationId, b
     private static WhatNext start(ClubTest test, Stint stint) {
         String settling = stint.kind() == Stint.Kind.SCORED && stint.settlingSwings() > 0
                 ? count(stint.settlingSwings()) + " to settle, then " : "";
-        return new WhatNext("next " + name(test, stint), "Change the grip or club, check it is tight; " + settling
+        return new WhatNext("next: " + name(test, stint), "Change the grip or club, check it is tight; " + settling
                 + count(stint.plannedShots()) + (stint.kind() == Stint.Kind.WARM_UP ? " to warm up." : " that count."),
                 stint.configurationId(), false);
     }

@@ -110,19 +110,18 @@ public record PlayerStory(String of, String against, List<StoryLine> better, Lis
             Double sure = probability == null ? null : Math.max(probability, 1 - probability);
             boolean lean = sure != null && difference.verdict() != Verdict.SAME;
             return new StoryLine(capital(metric.metric().text()), words.of(metric, difference),
-                    by(metric.metric(), difference), range(metric.metric(), difference), lean ? chance(sure) : "", metric.primary());
+                    amount(metric.metric(), difference), lean ? chance(sure) : "", metric.primary());
         }
 
-        private String by(Metric metric, Difference difference) {
-            return text.difference(metric, difference.estimate()) + unitAfter(metric);
-        }
-
-        private String range(Metric metric, Difference difference) {
+        private String amount(Metric metric, Difference difference) {
+            String unit = unitAfter(metric);
+            String by = text.difference(metric, difference.estimate()) + unit;
             Interval interval = difference.interval();
             if (interval == null || !interval.isBounded()) {
-                return "";
+                return by;
             }
-            return text.difference(metric, interval.low()) + " to " + text.difference(metric, interval.high());
+            return by + " (" + text.difference(metric, interval.low()) + " to "
+                    + text.difference(metric, interval.high()) + ")";
         }
 
         private String unitAfter(Metric metric) {
@@ -140,13 +139,13 @@ public record PlayerStory(String of, String against, List<StoryLine> better, Lis
             }
             double sure = Math.max(ratio.probabilitySteadier(), 1 - ratio.probabilitySteadier());
             place(ratio.verdict()).add(new StoryLine("Spread of " + spread.metric().text(), words.ofSpread(ratio),
-                    Math.round(ratio.ratio().value() * HUNDRED) + " % of the spread", percentRange(ratio.ratio()),
-                    ratio.verdict() == Verdict.SAME ? "" : chance(sure), true));
+                    percent(ratio.ratio()), ratio.verdict() == Verdict.SAME ? "" : chance(sure), true));
         }
 
-        private static String percentRange(Estimate ratio) {
-            return Math.round(ratio.interval().low() * HUNDRED) + " to "
-                    + Math.round(ratio.interval().high() * HUNDRED) + " %";
+        private static String percent(Estimate ratio) {
+            long of = Math.round(ratio.value() * HUNDRED);
+            return of + " % of the spread (" + Math.round(ratio.interval().low() * HUNDRED) + " to "
+                    + Math.round(ratio.interval().high() * HUNDRED) + " %)";
         }
 
         private static String capital(String text) {

@@ -11,14 +11,7 @@ enum StudyOrder {
     FIRST_AGAIN("in turn, first again, 6 each", 6),
     MIRRORED_3("there and back, 3 each", 3),
     MIRRORED_6("there and back, 6 each", 6),
-    RANDOM("two shuffled rounds, 3 each", 3),
-    MIRRORED_30("there and back, 30 each", 30),
-    MIRRORED_60("there and back, 60 each", 60);
-
-    /** The orders of an ordinary session. */
-    static List<StudyOrder> usual() {
-        return List.of(IN_TURN, FIRST_AGAIN, MIRRORED_3, MIRRORED_6, RANDOM);
-    }
+    RANDOM("two shuffled rounds, 3 each", 3);
 
     private final String text;
     private final int shots;
@@ -47,7 +40,7 @@ enum StudyOrder {
         switch (this) {
             case IN_TURN -> { }
             case FIRST_AGAIN -> stints.add(0);
-            case MIRRORED_3, MIRRORED_6, MIRRORED_30, MIRRORED_60 -> {
+            case MIRRORED_3, MIRRORED_6 -> {
                 List<Integer> back = new ArrayList<>(round);
                 Collections.reverse(back);
                 stints.addAll(back);

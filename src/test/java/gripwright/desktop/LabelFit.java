@@ -12,7 +12,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.text.Text;
 
 /** Looks over a scene for texts that are cut off and for siblings that lie over one another. */
-final class LabelFit {
+public final class LabelFit {
 
     private static final double TOLERANCE = 1.0;
 
@@ -22,7 +22,7 @@ final class LabelFit {
     }
 
     /** What is wrong below this node, each in a sentence; empty when nothing is. */
-    static List<String> faults(Parent root) {
+    public static List<String> faults(Parent root) {
         LabelFit fit = new LabelFit();
         fit.look(root);
         return fit.faults;

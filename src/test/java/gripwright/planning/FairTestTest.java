@@ -135,7 +135,7 @@ class FairTestTest {
         ClubTest test = test("Abc", 2, 0, 0);
         ClubTest inHand = test.withStint(test.stints().get(0).withState(Stint.State.IN_HAND));
         assertThat(WhatNext.of(inHand, Optional.empty()).headline()).isEqualTo("two more, then B");
-        assertThat(WhatNext.of(test, Optional.empty()).headline()).isEqualTo("next B");
+        assertThat(WhatNext.of(test, Optional.empty()).headline()).isEqualTo("next: B");
         ClubTest full = test("Abc", 4, 0, 0);
         assertThat(WhatNext.of(full.withStint(full.stints().get(0).withState(Stint.State.IN_HAND)), Optional.empty())
                 .headline()).isEqualTo("end this stint, then B");

@@ -18,7 +18,7 @@ public enum BayAction {
     END_STINT("S", "F5", "End stint", "end the stint in hand; the feel is asked then"),
     START_NEXT("N", "F6", "Start next", "start the next stint of the queue"),
     NOTE("T", "F7", "Note", "note something: a word, another ball, glove or mat, pain"),
-    SWITCH("C", "F8", "Configuration", "correct the configuration of the stint, or choose the next one"),
+    SWITCH("C", "F8", "Switch", "correct the configuration of the stint, or choose the next one"),
     REPEAT("R", "F9", "Repeat", "hit this configuration again, now or at the end"),
     FEEL("F", "", "Feel", "the player's feel of the stint"),
     TRAY("P", "", "Tray", "give the shots in the tray a place"),

@@ -18,9 +18,9 @@ import java.util.stream.Collectors;
 /** The questions that the bay asks in its own line, and what their answers do. */
 final class BayPrompts {
 
-    private static final List<String> REASONS = List.of("mishit", "not a full swing", "disturbed", "slipped",
+    private static final List<String> REASONS = List.of("mishit", "half swing", "disturbed", "slipped",
             "reading is wrong");
-    private static final int MOST_OPTIONS = 9;
+    private static final int MOST_OPTIONS = 6;
 
     private final BayViewModel bay;
 
@@ -30,7 +30,7 @@ final class BayPrompts {
 
     Prompt whySetAside(Shot shot) {
         List<Option> reasons = REASONS.stream().map(reason -> Option.of(reason, () -> setAside(shot, reason))).toList();
-        return new Prompt("Why is this shot set aside?", reasons, "another reason", typed -> setAside(shot, typed));
+        return Prompt.orWords("Set aside, why?", reasons, "or in words", typed -> setAside(shot, typed));
     }
 
     private void setAside(Shot shot, String reason) {
@@ -43,7 +43,7 @@ final class BayPrompts {
         kinds.add(noteOption(stint, "another glove", Note.Kind.GLOVE_CHANGED));
         kinds.add(noteOption(stint, "another mat", Note.Kind.MAT_CHANGED));
         kinds.add(noteOption(stint, "pain", Note.Kind.PAIN));
-        return new Prompt("What is to be noted?", kinds, "in words", words -> bay.apply(
+        return Prompt.orWords("What is to be noted?", kinds, "in words", words -> bay.apply(
                 bay.queue().note(stint.id(), bay.noteNow(stint, Note.Kind.NOTE, words)), "Noted."));
     }
 
@@ -67,9 +67,9 @@ final class BayPrompts {
                 "The stint counts for " + right.label() + " now.")));
         for (int index = stint.shots().size() - 1; index >= 1 && options.size() < MOST_OPTIONS; index--) {
             int from = index;
-            options.add(Option.of("from shot " + (index + 1) + " on", () -> correctFrom(stint, from, right)));
+            options.add(Option.of("from " + (index + 1) + " on", () -> correctFrom(stint, from, right)));
         }
-        return new Prompt(right.label() + " from where on?", options, "from shot number",
+        return Prompt.orNumber(right.label() + " from where on?", options, "or from shot number",
                 typed -> correctFromTyped(stint, typed, right));
     }
 
@@ -105,6 +105,13 @@ final class BayPrompts {
                 test().plan().shotsPerStint(), test().plan().settlingSwings());
         bay.apply(bay.queue().addNext(stint), "");
         bay.start(stint.id());
+    }
+
+    Prompt planned(Stint stint) {
+        String label = label(stint);
+        return Prompt.choice("The planned stint of " + label, List.of(
+                Option.of("start it now", () -> bay.start(stint.id())),
+                Option.of("hit it next", () -> bay.apply(bay.queue().bringForward(stint.id()), label + " is next."))));
     }
 
     Prompt repeat(Stint stint) {

@@ -42,6 +42,7 @@ public final class BayViewModel {
     private final Derived<TestBalance> balance;
     private final BaySheets sheets = new BaySheets();
     private final BayPrompts prompts;
+    private final FeelDetails details;
     private final ReadOnlyObjectWrapper<BaySheet> sheet = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<EntryLine> line = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Prompt> prompt = new ReadOnlyObjectWrapper<>();
@@ -62,6 +63,7 @@ public final class BayViewModel {
         this.clock = clock;
         this.identities = identities;
         this.prompts = new BayPrompts(this);
+        this.details = new FeelDetails(this, workbench);
         comparison = workbench.comparison();
         balance = workbench.balance();
         workbench.revision().addListener((observed, before, now) -> refresh());
@@ -289,11 +291,18 @@ public final class BayViewModel {
 
     /** Opens the feel of a stint. */
     public void openFeel(String stintId) {
+        details.keepAll();
         feelStint.set(test().stint(stintId).orElse(null));
     }
 
     public void closeFeel() {
+        details.keepAll();
         feelStint.set(null);
+    }
+
+    /** What is typed at the end of a stint. */
+    public FeelDetails details() {
+        return details;
     }
 
     /** Answers a question on the feel of the stint that is asked about; the same button again takes the answer back. */
@@ -327,6 +336,11 @@ public final class BayViewModel {
     /** Corrects the configuration of any stint, in hand or done. */
     public void correct(String stintId) {
         test().stint(stintId).filter(s -> !s.shots().isEmpty()).ifPresent(s -> ask(prompts.whichWasIt(s)));
+    }
+
+    /** Offers to start a planned stint now or next. */
+    void offerPlanned(Stint planned) {
+        ask(prompts.planned(planned));
     }
 
     public void repeat() {

@@ -2,6 +2,7 @@ package gripwright.desktop.bay;
 
 import gripwright.model.Metric;
 import gripwright.model.ReadingText;
+import gripwright.model.SignConvention;
 import gripwright.units.Dimension;
 import gripwright.units.NumberText;
 import gripwright.units.ParsedNumber;
@@ -36,7 +37,7 @@ public record EntryColumn(Metric metric, ReadingText text) {
 
     /** The letters that give the sign, for the prompt of an empty cell: 'c / o'; empty where there is no sign. */
     public String signHint() {
-        return takesWords() ? negativeWord().charAt(0) + " / " + positiveWord().charAt(0) : "";
+        return takesWords() && metric.sign() != SignConvention.CLOSING ? negativeWord().charAt(0) + " / " + positiveWord().charAt(0) : "";
     }
 
     /** Reads what stands in the cell. */

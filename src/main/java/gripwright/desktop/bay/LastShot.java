@@ -43,7 +43,7 @@ public record LastShot(String shotId, String title, List<Big> readings) {
             return new Big(metric.text(), "\u2013", unit, false);
         }
         double read = value.getAsDouble();
-        String word = text.word(metric, read);
+        String word = text.word(metric, read).replace(" to path", "");
         return word.isEmpty()
                 ? new Big(metric.text(), text.number(metric, read), unit, !metric.isSensible(read))
                 : new Big(metric.text(), text.number(metric, Math.abs(read)), word, !metric.isSensible(read));

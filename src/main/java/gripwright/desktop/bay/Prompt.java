@@ -11,8 +11,10 @@ import java.util.function.Consumer;
  * @param options the answers, chosen by their number from 1 or by their button
  * @param textLabel what may be typed instead; empty where nothing is
  * @param typed takes what was typed; null where nothing is
+ * @param digitsAreTyped whether digits belong to the text, so that they choose no answer
  */
-public record Prompt(String question, List<Option> options, String textLabel, Consumer<String> typed) {
+public record Prompt(String question, List<Option> options, String textLabel, Consumer<String> typed,
+        boolean digitsAreTyped) {
 
     /**
      * One answer.
@@ -34,7 +36,17 @@ public record Prompt(String question, List<Option> options, String textLabel, Co
 
     /** A question with numbered answers only. */
     static Prompt choice(String question, List<Option> options) {
-        return new Prompt(question, options, "", null);
+        return new Prompt(question, options, "", null, false);
+    }
+
+    /** A question with numbered answers, or words. */
+    static Prompt orWords(String question, List<Option> options, String textLabel, Consumer<String> typed) {
+        return new Prompt(question, options, textLabel, typed, false);
+    }
+
+    /** A question with a first answer for Enter, or a number. */
+    static Prompt orNumber(String question, List<Option> options, String textLabel, Consumer<String> typed) {
+        return new Prompt(question, options, textLabel, typed, true);
     }
 
     public boolean takesText() {

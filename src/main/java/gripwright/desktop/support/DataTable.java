@@ -22,7 +22,6 @@ import javafx.scene.input.KeyCombination;
 public final class DataTable<T> extends TableView<T> {
 
     private static final double ROW_HEIGHT = 32;
-    private static final double HEADING_HEIGHT = 46;
     private static final KeyCombination COPY = new KeyCodeCombination(KeyCode.C, KeyCombination.SHORTCUT_DOWN);
 
     /**
@@ -71,7 +70,7 @@ public final class DataTable<T> extends TableView<T> {
 
     /** Makes the table just high enough for this many rows and its heading. */
     public DataTable<T> rowsShown(int rows) {
-        setPrefHeight(rows * ROW_HEIGHT + HEADING_HEIGHT);
+        setPrefHeight((rows + 1) * ROW_HEIGHT + 4);
         setMinHeight(2 * ROW_HEIGHT);
         return this;
     }

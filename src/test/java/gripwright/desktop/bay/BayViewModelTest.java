@@ -135,7 +135,7 @@ class BayViewModelTest {
         bay.choose(1);
         assertThat(stint(0).shots().get(2).setAsideReason()).isEqualTo("mishit");
         assertThat(bay.sheet().get().last().title()).contains("set aside: mishit");
-        assertThat(bay.sheet().get().shots().get(0).mark()).isEqualTo("aside: mishit");
+        assertThat(bay.sheet().get().shots().get(0).reason()).isEqualTo("mishit");
         bay.setAsideLast();
         bay.answerWith("dog barked");
         assertThat(stint(0).shots().get(1).setAsideReason()).isEqualTo("dog barked");
@@ -209,7 +209,7 @@ class BayViewModelTest {
         bay.switchConfiguration();
         bay.choose(1);
         assertThat(bay.prompt().get().options()).extracting(Prompt.Option::text)
-                .containsExactly("the whole stint", "from shot 4 on", "from shot 3 on", "from shot 2 on");
+                .containsExactly("the whole stint", "from 4 on", "from 3 on", "from 2 on");
         bay.answerWith("99");
         assertThat(bay.prompt().get()).as("asked again").isNotNull();
         bay.answerWith("3");
