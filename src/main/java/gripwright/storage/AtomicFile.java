@@ -28,11 +28,10 @@ final class AtomicFile {
         write(file, content, () -> { });
     }
 
-    /** Temporary file beside it, forced, last look, renamed, folder forced; on failure the old file stands. */
+    /** The folder must be there. Temporary file beside it, forced, last look, renamed, folder forced; on failure the old file stands. */
     void write(Path file, byte[] content, LastLook lastLook) throws IOException {
         Path target = behindLinks(file.toAbsolutePath());
         Path folder = target.getParent();
-        disk.createFolders(folder);
         Path unfinished = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + UNFINISHED);
         try {
             try (DiskOperations.OpenFile open = disk.create(unfinished)) {

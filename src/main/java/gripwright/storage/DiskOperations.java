@@ -22,8 +22,8 @@ public interface DiskOperations {
         /** Returns once everything appended so far is on the disk itself. */
         void force() throws IOException;
 
-        /** Length in bytes. */
-        long size() throws IOException;
+        /** Everything in it, read without opening it once more, which could lift the mark. */
+        byte[] read() throws IOException;
 
         /**
          * Marks the file as in use until it is closed or the process ends.

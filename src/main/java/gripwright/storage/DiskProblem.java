@@ -25,6 +25,11 @@ final class DiskProblem {
         return exception(file, "could not be saved", cause);
     }
 
+    static ProblemException journal(Path file, Exception cause) {
+        return new ProblemException(new Problem(Problem.Severity.FATAL, "", null, null, detail(cause),
+                "The journal on this computer could not be written because " + reason(cause)), cause);
+    }
+
     private static ProblemException exception(Path file, String what, Exception cause) {
         Path name = file.getFileName();
         String sentence = "The file " + what + " because " + reason(cause);

@@ -34,6 +34,7 @@ final class DocumentFile<T> {
 
     void write(Path path, T value) throws ProblemException {
         try {
+            disk.createFolders(path.toAbsolutePath().getParent());
             new AtomicFile(disk).write(path, format.write(value));
         } catch (IOException e) {
             throw DiskProblem.writing(path, e);

@@ -13,6 +13,7 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -138,8 +139,12 @@ public final class LocalDisk implements DiskOperations {
         }
 
         @Override
-        public long size() throws IOException {
-            return channel.size();
+        public byte[] read() throws IOException {
+            ByteBuffer buffer = ByteBuffer.allocate(Math.toIntExact(channel.size()));
+            while (buffer.hasRemaining() && channel.read(buffer, buffer.position()) >= 0) {
+                continue;
+            }
+            return Arrays.copyOf(buffer.array(), buffer.position());
         }
 
         @Override

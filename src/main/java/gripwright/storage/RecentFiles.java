@@ -1,6 +1,7 @@
 package gripwright.storage;
 
 import gripwright.model.ProblemException;
+import gripwright.session.RecentSessions;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -8,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Remembers which session files were open last, newest first. */
-public final class RecentFiles {
+public final class RecentFiles implements RecentSessions {
 
     /** The format that is written. */
     public static final int FORMAT_VERSION = 1;
@@ -36,6 +37,7 @@ public final class RecentFiles {
      *
      * @throws ProblemException with a sentence when the list is damaged
      */
+    @Override
     public List<Path> read() throws ProblemException {
         List<Path> files = new ArrayList<>();
         for (String name : file.readOr(path, new Recent(List.of())).value().files()) {
@@ -45,6 +47,7 @@ public final class RecentFiles {
     }
 
     /** Puts a file first; a damaged list begins anew, since it only saves a search. */
+    @Override
     public void remember(Path opened) throws ProblemException {
         List<String> names = new ArrayList<>();
         names.add(opened.toAbsolutePath().normalize().toString());
