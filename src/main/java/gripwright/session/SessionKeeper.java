@@ -72,7 +72,7 @@ public final class SessionKeeper {
             journalWork.offer(latest);
             fileWork.offer(latest);
         }
-        stopListening = store.listen(change -> changed(new Version(change.after(), change.revision())));
+        stopListening = store.listen(this::changed);
         tell();
     }
 
@@ -166,7 +166,13 @@ public final class SessionKeeper {
         return all ? Optional.empty() : Optional.of(status().sentence());
     }
 
-    private void changed(Version version) {
+    private void changed(SessionStore.Change change) {
+        if (change.opening()) {
+            // Another session has taken the store; it must never get into this one's file.
+            stop();
+            return;
+        }
+        Version version = new Version(change.after(), change.revision());
         synchronized (this) {
             latest = version;
         }

@@ -21,8 +21,11 @@ public final class SessionStore {
     /** How many steps can be taken back; bounded so that a long day stays flat in memory. */
     public static final int UNDO_STEPS = 200;
 
-    /** What happened: the session after it, its revision, and the label of the edit or of the undo. */
-    public record Change(Session before, Session after, long revision, String label) {
+    /**
+     * What happened: the session after it, its revision, the label of the edit or of the undo, and whether another
+     * session altogether took the place of the one before.
+     */
+    public record Change(Session before, Session after, long revision, String label, boolean opening) {
     }
 
     private record Step(String label, Session before, Session after) {
@@ -62,7 +65,7 @@ public final class SessionStore {
         while (done.size() > UNDO_STEPS) {
             done.removeLast();
         }
-        move(after, edit.label());
+        move(after, edit.label(), false);
         return true;
     }
 
@@ -73,7 +76,7 @@ public final class SessionStore {
         }
         Step step = done.pop();
         undone.push(step);
-        move(step.before(), "Undo: " + step.label());
+        move(step.before(), "Undo: " + step.label(), false);
         return Optional.of(step.label());
     }
 
@@ -84,7 +87,7 @@ public final class SessionStore {
         }
         Step step = undone.pop();
         done.push(step);
-        move(step.after(), "Redo: " + step.label());
+        move(step.after(), "Redo: " + step.label(), false);
         return Optional.of(step.label());
     }
 
@@ -102,7 +105,7 @@ public final class SessionStore {
     public void open(Session other) {
         done.clear();
         undone.clear();
-        move(Objects.requireNonNull(other, "session"), "Open session");
+        move(Objects.requireNonNull(other, "session"), "Open session", true);
     }
 
     /** Calls the listener after every change until the returned handle is run. */
@@ -111,11 +114,11 @@ public final class SessionStore {
         return () -> listeners.remove(listener);
     }
 
-    private void move(Session after, String label) {
+    private void move(Session after, String label, boolean opening) {
         Session before = session;
         session = after;
         revision++;
-        Change change = new Change(before, after, revision, label);
+        Change change = new Change(before, after, revision, label, opening);
         listeners.forEach(listener -> listener.accept(change));
     }
 }
