@@ -75,8 +75,8 @@ public record CsvFormat(Charset charset, boolean byteOrderMark, char delimiter, 
     int decimals(Dimension dimension) {
         int usual = switch (dimension) {
             case SPIN, ANGULAR_RATE -> 0;
-            case RATIO, ANGLE -> 2;
-            case SPEED, DISTANCE, HEIGHT, LENGTH, MASS, TIME -> 1;
+            case RATIO -> 2;
+            case ANGLE, SPEED, DISTANCE, HEIGHT, LENGTH, MASS, TIME -> 1;
         };
         return usual + moreDecimals;
     }
