@@ -1,6 +1,9 @@
 package gripwright.balance;
 
 import gripwright.model.ShopSettings;
+import gripwright.units.Dimension;
+import gripwright.units.NumberText;
+import gripwright.units.Unit;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.math3.analysis.UnivariateFunction;
@@ -109,7 +112,8 @@ public final class BackwardSolver {
             return String.format(Locale.ROOT, "It would take %.0f g, more than a butt holds.", grams);
         }
         return grams < HeadMass.NOTHING_GRAMS ? "Nothing to do in the butt."
-                : String.format(Locale.ROOT, "%.1f g in the butt, its centre %.0f mm from the butt end.", grams, place);
+                : String.format(Locale.ROOT, "%.1f g in the butt, its centre %s from the butt end.", grams,
+                        length(place));
     }
 
     /** Length for a wanted figure, with the same kind of shaft cut longer or shorter. */
@@ -133,11 +137,18 @@ public final class BackwardSolver {
                 lengthSentence(mm));
     }
 
-    private static String lengthSentence(double mm) {
-        String sentence = String.format(Locale.ROOT, "%.1f mm %s.", Math.abs(mm), mm < 0 ? "shorter" : "longer");
+    private String lengthSentence(double mm) {
+        String sentence = length(Math.abs(mm)) + (mm < 0 ? " shorter." : " longer.");
         if (Math.abs(mm) > UNUSUAL_LENGTH_MM) {
             return sentence + " More than an inch makes another club of it.";
         }
         return sentence + " Length is no cure for swingweight: it moves lie, flex and the strike.";
+    }
+
+    /** A length in the shop's unit. */
+    private String length(double mm) {
+        Unit unit = settings.units().of(Dimension.LENGTH);
+        return NumberText.withDecimalMark(settings.decimalMark()).format(unit.fromInternal(mm),
+                unit == Unit.MILLIMETRE ? 1 : 2) + " " + unit.symbol();
     }
 }

@@ -43,6 +43,7 @@ public record SizeReading(double diameterMm, String name, double offNameMm, doub
         if (off == 0) {
             return inches + ", " + name;
         }
-        return inches + ", " + name + (off > 0 ? " and " : " less ") + Math.abs(off) + " thousandths";
+        return inches + ", " + name + (off > 0 ? " and " : " less ") + Math.abs(off)
+                + (Math.abs(off) == 1 ? " thousandth" : " thousandths");
     }
 }
