@@ -56,6 +56,10 @@ public final class MetricStrip {
         List<Double> values = new ArrayList<>();
         for (Strip.Row row : rows) {
             row.dots().forEach(dot -> values.add(dot.value()));
+            if (row.low() != null && row.high() != null) {
+                values.add(row.low());
+                values.add(row.high());
+            }
         }
         if (band != null) {
             values.add(band.low());

@@ -154,7 +154,7 @@ public final class PatternPicture implements Picture {
 
     private static void label(Graphics2D graphics, Look look, String text, double x, double baseline, double anchor) {
         graphics.setColor(look.quiet());
-        double width = graphics.getFontMetrics(look.small()).stringWidth(text);
+        double width = TextWidth.of(graphics, look.small(), text);
         graphics.drawString(text, (float) (x - anchor * width), (float) baseline);
     }
 

@@ -59,7 +59,7 @@ public final class PlayOrderPicture implements Picture {
             graphics.setStroke(new BasicStroke(0.5f));
             graphics.draw(new Line2D.Double(plot.getX(), y, plot.getMaxX(), y));
             String text = numbers.format(tick, play.scale().decimals());
-            double width = graphics.getFontMetrics(look.small()).stringWidth(text);
+            double width = TextWidth.of(graphics, look.small(), text);
             graphics.setColor(look.quiet());
             graphics.drawString(text, (float) (plot.getX() - width - look.textSize() * 0.5),
                     (float) (y + look.textSize() * 0.3));
@@ -87,7 +87,7 @@ public final class PlayOrderPicture implements Picture {
         }
         graphics.setFont(look.bold());
         graphics.setColor(look.ink());
-        double width = graphics.getFontMetrics(look.bold()).stringWidth(run.mark().label());
+        double width = TextWidth.of(graphics, look.bold(), run.mark().label());
         graphics.drawString(run.mark().label(), (float) (from + perShot * shots.size() / 2 - width / 2),
                 (float) (plot.getMaxY() + look.textSize() * 1.4));
     }

@@ -4,7 +4,6 @@ import gripwright.units.NumberText;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
-import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -46,16 +45,15 @@ public final class StripPicture implements Picture {
     }
 
     private Columns columns(Graphics2D graphics, Rectangle2D area, Look look) {
-        FontMetrics plain = graphics.getFontMetrics(look.plain());
-        FontMetrics bold = graphics.getFontMetrics(look.bold());
         double label = 0;
         double figures = 0;
         double words = 0;
         for (Strip.Row row : strip.rows()) {
-            double detail = row.detail().isEmpty() ? 0 : plain.stringWidth(row.detail()) + look.textSize() * GAP;
-            label = Math.max(label, bold.stringWidth(row.mark().label()) + detail);
-            figures = Math.max(figures, plain.stringWidth(row.figures()));
-            words = Math.max(words, plain.stringWidth(row.words()));
+            double detail = row.detail().isEmpty() ? 0
+                    : TextWidth.of(graphics, look.plain(), row.detail()) + look.textSize() * GAP;
+            label = Math.max(label, TextWidth.of(graphics, look.bold(), row.mark().label()) + detail);
+            figures = Math.max(figures, TextWidth.of(graphics, look.plain(), row.figures()));
+            words = Math.max(words, TextWidth.of(graphics, look.plain(), row.words()));
         }
         double gap = look.textSize() * 1.2;
         double left = area.getX() + look.textSize() * 1.7 + label + gap;
@@ -113,7 +111,7 @@ public final class StripPicture implements Picture {
         MarkPainter.draw(graphics, row.mark(), x, y, look.textSize() * 0.8, MarkPainter.State.PLAIN, look);
         x += look.textSize() * 1.1;
         text(graphics, look.bold(), look.ink(), row.mark().label(), x, baseline, 0, null);
-        x += graphics.getFontMetrics(look.bold()).stringWidth(row.mark().label()) + look.textSize() * GAP;
+        x += TextWidth.of(graphics, look.bold(), row.mark().label()) + look.textSize() * GAP;
         text(graphics, look.plain(), look.quiet(), row.detail(), x, baseline, 0, null);
         drawInterval(graphics, columns, row, y, look);
         for (Strip.Dot dot : row.dots()) {
@@ -170,7 +168,7 @@ public final class StripPicture implements Picture {
         }
         graphics.setFont(font);
         graphics.setColor(colour);
-        double width = graphics.getFontMetrics(font).stringWidth(text);
+        double width = TextWidth.of(graphics, font, text);
         double left = x - anchor * width;
         if (within != null) {
             left = Math.max(within.plotLeft(), Math.min(left, within.plotRight() - width));

@@ -15,7 +15,7 @@ final class Adviser {
      * Choosing is not claiming: three to two is enough to advise a change of grip. In the simulation study it advises
      * one in about one session of eight where all grips are equal.
      */
-    private static final double WORTH_IT = 0.6;
+    static final double WORTH_IT = 0.6;
     private static final double KEPT = 0.5;
     /** Feel this many points apart, of seven, is a disagreement worth a sentence; our judgement. */
     private static final double FEEL_APART = 1;

@@ -54,6 +54,30 @@ public final class Comparer {
         return compare(new ComparisonTask(session, shop, PlayedTest.of(test), reference, fitter, points));
     }
 
+    /** What would change if a test were read another way, against its own reference; see the other method. */
+    public Sensitivity sensitivity(Session session, ClubTest test) {
+        return sensitivity(session, test, null);
+    }
+
+    /**
+     * What would change if a test were read another way: set-aside shots back in, each stint left out in turn, the
+     * cautious prior. One full comparison each, so only on demand.
+     *
+     * @param session the session the test is of
+     * @param test the test
+     * @param referenceId identity of the reference; null for the test's own
+     * @throws IllegalArgumentException if the test has no such configuration
+     */
+    public Sensitivity sensitivity(Session session, ClubTest test, String referenceId) {
+        String reference = reference(test, referenceId);
+        PlayedTest played = PlayedTest.of(test);
+        ShopSettings cautious = shop.withVerdicts(shop.verdicts().cautious());
+        return new SensitivityComparer(compare(session, test, referenceId), played,
+                other -> compare(new ComparisonTask(session, shop, other, reference, fitter, points)),
+                other -> compare(new ComparisonTask(session, cautious, other, reference, fitter, points)))
+                .sensitivity();
+    }
+
     private Comparison compare(ComparisonTask task) {
         PlayedTest played = task.played();
         Map<Metric, FittedMetric> fitted = fit(task);

@@ -15,7 +15,7 @@ final class MetricComparer {
 
     private static final double UPPER = 0.975;
     /** Where a half-normal prior has left 10 % above: a posterior mean of the ratio beyond it strains the prior. */
-    private static final double STRAINED = 1.645;
+    static final double STRAINED = 1.645;
 
     private final ComparisonTask task;
     private final PlayedTest played;

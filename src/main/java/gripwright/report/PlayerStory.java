@@ -110,18 +110,19 @@ public record PlayerStory(String of, String against, List<StoryLine> better, Lis
             Double sure = probability == null ? null : Math.max(probability, 1 - probability);
             boolean lean = sure != null && difference.verdict() != Verdict.SAME;
             return new StoryLine(capital(metric.metric().text()), words.of(metric, difference),
-                    amount(metric.metric(), difference), lean ? chance(sure) : "", metric.primary());
+                    by(metric.metric(), difference), range(metric.metric(), difference), lean ? chance(sure) : "", metric.primary());
         }
 
-        private String amount(Metric metric, Difference difference) {
-            String unit = unitAfter(metric);
-            String by = text.difference(metric, difference.estimate()) + unit;
+        private String by(Metric metric, Difference difference) {
+            return text.difference(metric, difference.estimate()) + unitAfter(metric);
+        }
+
+        private String range(Metric metric, Difference difference) {
             Interval interval = difference.interval();
             if (interval == null || !interval.isBounded()) {
-                return by;
+                return "";
             }
-            return by + " (" + text.difference(metric, interval.low()) + " to "
-                    + text.difference(metric, interval.high()) + ")";
+            return text.difference(metric, interval.low()) + " to " + text.difference(metric, interval.high());
         }
 
         private String unitAfter(Metric metric) {
@@ -139,13 +140,13 @@ public record PlayerStory(String of, String against, List<StoryLine> better, Lis
             }
             double sure = Math.max(ratio.probabilitySteadier(), 1 - ratio.probabilitySteadier());
             place(ratio.verdict()).add(new StoryLine("Spread of " + spread.metric().text(), words.ofSpread(ratio),
-                    percent(ratio.ratio()), ratio.verdict() == Verdict.SAME ? "" : chance(sure), true));
+                    Math.round(ratio.ratio().value() * HUNDRED) + " % of the spread", percentRange(ratio.ratio()),
+                    ratio.verdict() == Verdict.SAME ? "" : chance(sure), true));
         }
 
-        private static String percent(Estimate ratio) {
-            long of = Math.round(ratio.value() * HUNDRED);
-            return of + " % of the spread (" + Math.round(ratio.interval().low() * HUNDRED) + " to "
-                    + Math.round(ratio.interval().high() * HUNDRED) + " %)";
+        private static String percentRange(Estimate ratio) {
+            return Math.round(ratio.interval().low() * HUNDRED) + " to "
+                    + Math.round(ratio.interval().high() * HUNDRED) + " %";
         }
 
         private static String capital(String text) {

@@ -5,25 +5,33 @@ package gripwright.statistics;
  * independent once common factors are known.
  *
  * <p>With blocks nested in groups the scale matrix of the means is diag(D_k^2) + V V', V having one column for the drift
- * (C_kb/sqrt(C_bb)). Given the node, sigma and the factor x, P_k = int phi(u) prod_(l != k) Phi((loc_k + s D_k u -
+ * and, under the exchangeable prior, one for the common mean, which moves groups with little data more. Given the node, sigma and the factor x, P_k = int phi(u) prod_(l != k) Phi((loc_k + s D_k u -
  * loc_l)/(s D_l)) du. Quadrature: trapezoidal in u and x (exponentially accurate for normal integrands), and in the
  * logarithm of s/S between quantiles of chi-squared. Slow and exact to about 1e-6; the screen uses draws, of which this
  * is the check.
  */
 final class BestProbability {
 
-    private static final int HALF_NODES = 30;
-    private static final double REACH = 7.5;
-    private static final double NEGLIGIBLE = 1e-10;
+    private static final int HALF_NODES = 20;
+    private static final double REACH = 6.5;
+    private static final double STEP = REACH / HALF_NODES;
+    private static final double NEGLIGIBLE_NODE = 1e-9;
+    private static final double NEGLIGIBLE = 1e-12;
 
-    private final GridNodes nodes;
+    private final NestedNodes nodes;
     private final int groups;
     private final double sign;
+    private final boolean common;
+    private final double[] shifted;
+    private final double[] width;
 
-    BestProbability(GridNodes nodes, int groups, boolean largerIsBetter) {
+    BestProbability(NestedNodes nodes, boolean largerIsBetter) {
         this.nodes = nodes;
-        this.groups = groups;
+        this.groups = nodes.groups;
         this.sign = largerIsBetter ? 1 : -1;
+        this.common = Double.isFinite(nodes.omega[0]);
+        this.shifted = new double[groups];
+        this.width = new double[groups];
     }
 
     /** One probability per present group, sum 1. */
@@ -31,8 +39,8 @@ final class BestProbability {
         double[] result = new double[groups];
         ScaleNodes scales = new ScaleNodes(nodes.nu);
         for (int i = 0; i < nodes.size(); i++) {
-            if (nodes.weight[i] > NEGLIGIBLE) {
-                addNode(i, scales, result);
+            for (int s = 0; s < scales.scale.length && nodes.weight[i] > NEGLIGIBLE_NODE; s++) {
+                addFactors(i, Math.sqrt(nodes.squares[i]) * scales.scale[s], nodes.weight[i] * scales.weight[s], result);
             }
         }
         double sum = 0;
@@ -45,52 +53,40 @@ final class BestProbability {
         return result;
     }
 
-    private void addNode(int node, ScaleNodes scales, double[] result) {
-        int p = nodes.p;
-        double[] location = new double[groups];
-        double[] own = new double[groups];
-        double[] common = new double[groups];
-        double[] f = nodes.factor[nodes.base[node]];
-        double[] g = nodes.right[nodes.base[node]];
-        boolean drift = p > groups;
+    /** Runs over the drift and the common mean, each standardised, where they are in the posterior. */
+    private void addFactors(int node, double sigma, double mass, double[] result) {
+        int driftReach = nodes.hasDrift() ? HALF_NODES : 0;
+        int commonReach = common ? HALF_NODES : 0;
         for (int k = 0; k < groups; k++) {
-            for (int l = k; l < p; l++) {
-                location[k] += sign * f[k * p + l] * g[l];
-            }
-            own[k] = Math.abs(f[k * p + k]);
-            common[k] = drift ? sign * f[k * p + p - 1] : 0;
+            width[k] = sigma * Math.sqrt(nodes.own[node * groups + k]);
         }
-        double step = REACH / HALF_NODES;
-        double[] shifted = new double[groups];
-        double[] width = new double[groups];
-        for (int s = 0; s < scales.scale.length; s++) {
-            double sigma = Math.sqrt(nodes.squares[node]) * scales.scale[s];
-            for (int k = 0; k < groups; k++) {
-                width[k] = sigma * own[k];
-            }
-            for (int x = drift ? -HALF_NODES : 0; x <= (drift ? HALF_NODES : 0); x++) {
-                double factor = drift ? step * StandardNormal.density(x * step) : 1;
+        for (int x = -driftReach; x <= driftReach; x++) {
+            double drift = nodes.slope[node] + sigma * nodes.slopeError[node] * x * STEP;
+            double driftMass = driftReach > 0 ? STEP * StandardNormal.density(x * STEP) : 1;
+            for (int m = -commonReach; m <= commonReach; m++) {
+                double commonMass = commonReach > 0 ? STEP * StandardNormal.density(m * STEP) : 1;
                 for (int k = 0; k < groups; k++) {
-                    shifted[k] = location[k] + sigma * common[k] * x * step;
+                    int at = node * groups + k;
+                    shifted[k] = sign * (nodes.level[at] - nodes.lean[at] * drift
+                        + sigma * nodes.share[at] * m * STEP);
                 }
-                addIndependent(nodes.weight[node] * scales.weight[s] * factor, shifted, width, result);
+                addIndependent(mass * driftMass * commonMass, result);
             }
         }
     }
 
-    private void addIndependent(double mass, double[] location, double[] width, double[] result) {
-        if (mass < NEGLIGIBLE * NEGLIGIBLE) {
+    private void addIndependent(double mass, double[] result) {
+        if (mass < NEGLIGIBLE) {
             return;
         }
-        double step = REACH / HALF_NODES;
         for (int k = 0; k < groups; k++) {
             double sum = 0;
             for (int i = -HALF_NODES; i <= HALF_NODES; i++) {
-                double value = location[k] + width[k] * i * step;
-                double product = StandardNormal.density(i * step) * step;
-                for (int l = 0; l < groups && product > 1e-16; l++) {
+                double value = shifted[k] + width[k] * i * STEP;
+                double product = StandardNormal.density(i * STEP) * STEP;
+                for (int l = 0; l < groups && product > NEGLIGIBLE; l++) {
                     if (l != k) {
-                        product *= StandardNormal.cumulative((value - location[l]) / width[l]);
+                        product *= StandardNormal.cumulative((value - shifted[l]) / width[l]);
                     }
                 }
                 sum += product;

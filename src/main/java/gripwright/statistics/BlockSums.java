@@ -31,7 +31,7 @@ final class BlockSums {
         this.rho = rho;
         this.solution = system.solve(rho);
         int p = system.p;
-        double[] root = GridNodes.invertTriangle(solution.triangle(), p);
+        double[] root = DenseNodes.invertTriangle(solution.triangle(), p);
         this.inverse = SquareMatrices.timesTranspose(root, p);
         this.coefficients = SquareMatrices.times(root, solution.right());
         int blocks = system.data.blocks();

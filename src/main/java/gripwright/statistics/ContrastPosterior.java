@@ -13,6 +13,8 @@ public final class ContrastPosterior {
 
     /** Below this the tabulated tails would lose relative precision and exact ones are summed instead. */
     private static final double SMALL = 1e-5;
+    /** Nodes below this weight cannot move an interval. */
+    private static final double NEGLIGIBLE = 1e-14;
     private static final double SQRT_2 = Math.sqrt(2);
     private static final int MOST_STEPS = 200;
 
@@ -161,9 +163,11 @@ public final class ContrastPosterior {
             double excess = -tail;
             double density = 0;
             for (int i = 0; i < weight.length; i++) {
-                double standardised = (x - sign * location[i]) / spread[i];
-                excess += weight[i] * student.upper(standardised);
-                density += weight[i] * student.density(standardised) / spread[i];
+                if (weight[i] > NEGLIGIBLE) {
+                    double standardised = (x - sign * location[i]) / spread[i];
+                    excess += weight[i] * student.upper(standardised);
+                    density += weight[i] * student.quickDensity(standardised) / spread[i];
+                }
             }
             if (excess > 0) {
                 low = x;
@@ -174,7 +178,8 @@ public final class ContrastPosterior {
             if (!(next > low && next < high)) {
                 next = (low + high) / 2;
             }
-            boolean settled = Math.abs(next - x) <= 1e-11 * widest;
+            // Newton's error is about the square of the last step, in units of the scale.
+            boolean settled = Math.abs(next - x) <= 1e-6 * widest;
             x = next;
             if (settled) {
                 break;

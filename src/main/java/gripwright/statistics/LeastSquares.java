@@ -54,12 +54,18 @@ final class LeastSquares {
     /** Solves for one ratio of variances. */
     Solution solve(double rho) {
         double logBlocks = 0;
+        double product = 1;
         double[] weight = new double[data.blocks()];
         for (int j = 0; j < weight.length; j++) {
             double inflation = 1 + data.size[j] * rho;
             weight[j] = data.size[j] / inflation;
-            logBlocks += Math.log(inflation);
+            product *= inflation;
+            if (product > 1e250) { // one logarithm for many factors
+                logBlocks += Math.log(product);
+                product = 1;
+            }
         }
+        logBlocks += Math.log(product);
         return data.isNested() ? solveNested(weight, logBlocks) : solveCrossed(weight, logBlocks);
     }
 

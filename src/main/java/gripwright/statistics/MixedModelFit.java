@@ -35,7 +35,7 @@ public final class MixedModelFit {
         this.covariateGiven = covariateGiven;
         this.notIdentified = Collections.unmodifiableSet(examine(system, options.driftPrior()));
         this.columnOfGroup = columns(data);
-        this.flat = isAvailable() ? new GridNodes(system, options.blockPrior()) : null;
+        this.flat = isAvailable() ? flatNodes(new GridNodes.FlatGrid(system, options.blockPrior())) : null;
         this.nodes = withGroupPrior(flat);
     }
 
@@ -51,10 +51,14 @@ public final class MixedModelFit {
         this.nodes = withGroupPrior(flat);
     }
 
+    private GridNodes flatNodes(GridNodes.FlatGrid grid) {
+        return data.isNested() ? new NestedNodes(grid) : new DenseNodes(grid);
+    }
+
     private GridNodes withGroupPrior(GridNodes flatNodes) {
         int present = data.present.length;
         return flatNodes == null || options.groupPrior().isFlat() || present < 2
-            ? flatNodes : new GridNodes(flatNodes, present, options.groupPrior());
+            ? flatNodes : flatNodes.exchangeable(options.groupPrior());
     }
 
     private static int[] columns(BlockedData data) {
@@ -299,8 +303,7 @@ public final class MixedModelFit {
      *
      * @param largerIsBetter whether the largest mean is the best, otherwise the smallest
      * @return one probability per group, NaN for groups without values
-     * @throws IllegalStateException under the exchangeable prior or if a block spans several groups, where the means are
-     *                               not independent given one factor
+     * @throws IllegalStateException if a block spans several groups, where the means are never independent
      */
     public double[] probabilityBest(boolean largerIsBetter) {
         double[] result = new double[data.groups];
@@ -308,10 +311,10 @@ public final class MixedModelFit {
         if (!isAvailable()) {
             return result;
         }
-        if (nodes.turn != null || !data.isNested()) {
-            throw new IllegalStateException("The quadrature needs a flat prior and blocks within groups; use draws");
+        if (!(nodes instanceof NestedNodes nested)) {
+            throw new IllegalStateException("The quadrature needs each block to lie in one group; use draws");
         }
-        double[] present = new BestProbability(nodes, data.present.length, largerIsBetter).compute();
+        double[] present = new BestProbability(nested, largerIsBetter).compute();
         for (int k = 0; k < present.length; k++) {
             result[data.present[k]] = present[k];
         }

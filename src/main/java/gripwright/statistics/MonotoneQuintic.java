@@ -78,4 +78,17 @@ final class MonotoneQuintic {
         return coefficients[i] + u * (coefficients[i + 1] + u * (coefficients[i + 2]
             + u * (coefficients[i + 3] + u * (coefficients[i + 4] + u * coefficients[i + 5]))));
     }
+
+    /** The slope of the interpolated function; 0 outside the nodes. */
+    double slope(double x) {
+        double place = (x - start) * inverseStep;
+        int piece = (int) place;
+        if (place <= 0 || piece >= pieces) {
+            return 0;
+        }
+        double u = place - piece;
+        int i = piece * COEFFICIENTS;
+        return inverseStep * (coefficients[i + 1] + u * (2 * coefficients[i + 2] + u * (3 * coefficients[i + 3]
+            + u * (4 * coefficients[i + 4] + u * 5 * coefficients[i + 5]))));
+    }
 }

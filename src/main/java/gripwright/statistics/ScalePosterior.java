@@ -1,6 +1,9 @@
 package gripwright.statistics;
 
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.special.Gamma;
 
@@ -13,17 +16,20 @@ import org.apache.commons.math3.special.Gamma;
 public final class ScalePosterior {
 
     private static final double ACCURACY = 1e-10;
+    private static final double NEGLIGIBLE = 1e-14;
+    private static final LegendreRule FINE = LegendreRule.ofOrder(16);
+    private static final int FINE_PANELS = 32;
 
     private final double mean;
     private final double unit;
-    private final DoubleUnaryOperator cumulative;
+    private final Supplier<DoubleUnaryOperator> cumulative;
 
     /**
      * @param mean       the posterior mean
      * @param unit       a size to begin the search at
-     * @param cumulative the distribution function, on (0, infinity)
+     * @param cumulative makes the distribution function, on (0, infinity), only when it is asked for
      */
-    private ScalePosterior(double mean, double unit, DoubleUnaryOperator cumulative) {
+    private ScalePosterior(double mean, double unit, Supplier<DoubleUnaryOperator> cumulative) {
         this.mean = mean;
         this.unit = unit;
         this.cumulative = cumulative;
@@ -39,8 +45,10 @@ public final class ScalePosterior {
         for (int i = 0; i < nodes.size(); i++) {
             mean += nodes.weight[i] * nodes.tau[nodes.base[i]];
         }
-        LegendreSeries series = new LegendreSeries(HalfLineGrid.ruleForBlocks(blocks), nodes.tauMass);
-        return new ScalePosterior(mean, mean, tau -> series.cumulative(2 * tau / (tau + scale) - 1));
+        return new ScalePosterior(mean, mean, () -> {
+            LegendreSeries series = new LegendreSeries(HalfLineGrid.ruleForBlocks(blocks), nodes.tauMass);
+            return tau -> series.cumulative(2 * tau / (tau + scale) - 1);
+        });
     }
 
     /** The residual standard deviation: given a node S/sigma^2 is chi-squared with nu degrees of freedom. */
@@ -49,7 +57,7 @@ public final class ScalePosterior {
         for (int i = 0; i < nodes.size(); i++) {
             mean += nodes.weight[i] * meanScale(nodes.squares[i], nodes.nu);
         }
-        return new ScalePosterior(mean * unit, Math.sqrt(nodes.squares[0] / nodes.nu) * unit, x -> {
+        return new ScalePosterior(mean * unit, Math.sqrt(nodes.squares[0] / nodes.nu) * unit, () -> x -> {
             double sum = 0;
             for (int i = 0; i < nodes.size(); i++) {
                 sum += nodes.weight[i] * notAbove(x / unit, nodes.squares[i], nodes.nu);
@@ -67,41 +75,55 @@ public final class ScalePosterior {
         for (int i = 0; i < nodes.size(); i++) {
             mean += nodes.weight[i] * nodes.tau[nodes.base[i]] * meanScale(nodes.squares[i], nodes.nu);
         }
+        return new ScalePosterior(mean * unit, mean * unit, () -> blockDistribution(nodes, blocks, scale, unit));
+    }
+
+    private static DoubleUnaryOperator blockDistribution(GridNodes nodes, int blocks, double scale, double unit) {
         LegendreSeries series = new LegendreSeries(HalfLineGrid.ruleForBlocks(blocks), nodes.tauMass);
-        LegendreRule fine = LegendreRule.ofOrder(16).repeated(-1, 1, 32);
+        LegendreRule fine = FINE.repeated(-1, 1, FINE_PANELS);
         double[] weight = new double[fine.size()];
         double[] squares = new double[fine.size()];
+        UnivariateFunction squaresAt = squaresByTau(nodes);
         double total = 0;
         for (int i = 0; i < weight.length; i++) {
             double u = (1 + fine.nodes()[i]) / 2;
             double tau = scale * u / (1 - u);
             weight[i] = Math.max(0, fine.weights()[i] * series.density(fine.nodes()[i]));
             total += weight[i];
-            squares[i] = tau * tau * squaresAt(nodes, tau);
+            squares[i] = tau * tau * squaresAt.value(tau);
         }
         double sum = total;
-        return new ScalePosterior(mean * unit, mean * unit, x -> {
+        return x -> {
             double inside = 0;
             for (int i = 0; i < weight.length; i++) {
-                if (weight[i] > 1e-14) {
+                if (weight[i] > NEGLIGIBLE) {
                     inside += weight[i] / sum * notAbove(x / unit, squares[i], nodes.nu);
                 }
             }
             return inside;
-        });
+        };
     }
 
-    /** S at a tau between the nodes: straight in tau, nodes of the flat posterior being in order. */
-    private static double squaresAt(GridNodes nodes, double tau) {
-        int after = 0;
-        while (after < nodes.tau.length && nodes.tau[after] < tau) {
-            after++;
+    /** The posterior mean of S for every tau that has nodes; equal to S itself under the flat prior. */
+    private static UnivariateFunction squaresByTau(GridNodes nodes) {
+        double[] mass = new double[nodes.tau.length];
+        double[] sum = new double[nodes.tau.length];
+        for (int i = 0; i < nodes.size(); i++) {
+            mass[nodes.base[i]] += nodes.weight[i];
+            sum[nodes.base[i]] += nodes.weight[i] * nodes.squares[i];
         }
-        if (after == 0 || after == nodes.tau.length) {
-            return nodes.squares[Math.min(after, nodes.tau.length - 1)];
-        }
-        double share = (tau - nodes.tau[after - 1]) / (nodes.tau[after] - nodes.tau[after - 1]);
-        return nodes.squares[after - 1] + share * (nodes.squares[after] - nodes.squares[after - 1]);
+        int[] used = IntStream.range(0, mass.length).filter(b -> mass[b] > 0).toArray();
+        return tau -> {
+            int after = 0;
+            while (after < used.length && nodes.tau[used[after]] < tau) {
+                after++;
+            }
+            int high = used[Math.min(after, used.length - 1)];
+            int low = used[Math.max(0, Math.min(after, used.length) - 1)];
+            double gap = nodes.tau[high] - nodes.tau[low];
+            double share = gap > 0 ? Math.min(1, (tau - nodes.tau[low]) / gap) : 0;
+            return (1 - share) * sum[low] / mass[low] + share * sum[high] / mass[high];
+        };
     }
 
     /** E sqrt(S/chi^2), infinite with one degree of freedom. */
@@ -138,21 +160,22 @@ public final class ScalePosterior {
         if (cumulative == null) {
             return Double.NaN;
         }
+        DoubleUnaryOperator distribution = cumulative.get();
         double start = Double.isInfinite(unit) ? 1 : unit;
         double low = start;
         double high = start;
-        while (low > start * 1e-12 && cumulative.applyAsDouble(low) >= probability) {
+        while (low > start * 1e-12 && distribution.applyAsDouble(low) >= probability) {
             low /= 2;
         }
-        while (high < start * 1e12 && cumulative.applyAsDouble(high) <= probability) {
+        while (high < start * 1e12 && distribution.applyAsDouble(high) <= probability) {
             high *= 2;
         }
-        double excess = cumulative.applyAsDouble(low) - probability;
+        double excess = distribution.applyAsDouble(low) - probability;
         if (excess >= 0) {
             return low;
         }
         return new BrentSolver(ACCURACY, ACCURACY * start)
-            .solve(500, x -> cumulative.applyAsDouble(x) - probability, low, high);
+            .solve(500, x -> distribution.applyAsDouble(x) - probability, low, high);
     }
 
     /** The interval that leaves equal probability on either side. */

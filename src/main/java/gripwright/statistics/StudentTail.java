@@ -57,6 +57,12 @@ final class StudentTail {
         return x >= 0 ? table.value(x / (1 + x)) : 1 - table.value(x / (x - 1));
     }
 
+    /** The density from the slope of the table, good enough to steer a search. */
+    double quickDensity(double x) {
+        double reach = 1 + Math.abs(x);
+        return -table.slope(1 - 1 / reach) / (reach * reach);
+    }
+
     /** The probability above x with full relative precision. */
     double exactUpper(double x) {
         return exact.cumulativeProbability(-x);

@@ -153,7 +153,7 @@ public final class StudentizedRange {
         }
 
         /** a log a - a - log Gamma(a), by Stirling's series where the difference would lose digits. */
-        private static double logNormalisation(double a) {
+        static double logNormalisation(double a) {
             if (a < 20) {
                 return a * Math.log(a) - a - Gamma.logGamma(a);
             }

@@ -11,7 +11,14 @@ enum StudyOrder {
     FIRST_AGAIN("in turn, first again, 6 each", 6),
     MIRRORED_3("there and back, 3 each", 3),
     MIRRORED_6("there and back, 6 each", 6),
-    RANDOM("two shuffled rounds, 3 each", 3);
+    RANDOM("two shuffled rounds, 3 each", 3),
+    MIRRORED_30("there and back, 30 each", 30),
+    MIRRORED_60("there and back, 60 each", 60);
+
+    /** The orders of an ordinary session. */
+    static List<StudyOrder> usual() {
+        return List.of(IN_TURN, FIRST_AGAIN, MIRRORED_3, MIRRORED_6, RANDOM);
+    }
 
     private final String text;
     private final int shots;
@@ -40,7 +47,7 @@ enum StudyOrder {
         switch (this) {
             case IN_TURN -> { }
             case FIRST_AGAIN -> stints.add(0);
-            case MIRRORED_3, MIRRORED_6 -> {
+            case MIRRORED_3, MIRRORED_6, MIRRORED_30, MIRRORED_60 -> {
                 List<Integer> back = new ArrayList<>(round);
                 Collections.reverse(back);
                 stints.addAll(back);

@@ -14,17 +14,19 @@ final class StudyTally {
 
     /** The smallest difference that matters, in SDs of the noise. */
     static final double SMALLEST = 0.25;
-    private static final Aim HIGHER = new Aim(Direction.HIGHER, null, true, false);
+    static final Aim HIGHER = new Aim(Direction.HIGHER, null, true, false);
 
+    private final Aim aim;
     private final VerdictSettings settings;
     private final MixedModelFitter fitter;
     private final GroupPrior choosing;
     private final ScorePoints points;
-    private final ClassicalStudy classical;
+    private TextbookStudy textbook;
 
     int sessions;
     int claimed;
     int claimedWrongly;
+    int claimedRightly;
     int probably;
     int eachPair;
     int family;
@@ -34,63 +36,90 @@ final class StudyTally {
     int sameWrongly;
     int pickedByAverage;
     int picked;
-    int advised; int adv2; int adv3;
+    int advised;
     int strained;
-    final int[] classicalClaims = new int[4];
-    final int[] classicalRuns = new int[4];
 
-    StudyTally(VerdictSettings settings, MixedModelFitter fitter, ScorePoints points, ClassicalStudy classical) {
+    StudyTally(Aim aim, VerdictSettings settings, MixedModelFitter fitter, ScorePoints points, TextbookStudy textbook) {
+        this.aim = aim;
         this.settings = settings;
         this.fitter = fitter.with(new BlockPrior(settings.stintToNoisePriorScale()))
                 .with(new DriftPrior(settings.driftPriorSd()));
         this.choosing = new GroupPrior(settings.configurationPriorScale());
         this.points = points;
-        this.classical = classical;
+        this.textbook = textbook;
+    }
+
+    /** Counts one session. */
+    void add(StudySession session) {
+        FittedMetric fitted = fit(session);
+        sessions++;
+        countVerdicts(fitted, session.truth());
+        countChoice(session, fitted.probabilityBest(choosing), fitted.fit());
+        strained += fitted.fit().blockRatio().estimate() > MetricComparer.STRAINED * settings.stintToNoisePriorScale()
+                ? 1 : 0;
+    }
+
+    /** Counts the verdicts of one session only. */
+    void addVerdicts(StudySession session) {
+        sessions++;
+        countVerdicts(fit(session), session.truth());
+    }
+
+    /** Counts what the textbook procedures say of one session. */
+    void addTextbook(StudySession session) {
+        textbook.add(session.rows(), fit(session).fit());
+    }
+
+    void takeTextbook(TextbookStudy counted) {
+        textbook = counted;
+    }
+
+    TextbookStudy textbook() {
+        return textbook;
     }
 
     /** Probabilities of being best as the program says them. */
-    double[] add(StudySession session) {
+    double[] probabilityBest(StudySession session) {
+        return fit(session).probabilityBest(choosing);
+    }
+
+    private FittedMetric fit(StudySession session) {
         MetricRows rows = session.rows();
         MixedModelFit fit = fitter.fit(rows.values(), rows.configurationOfRow(), rows.swingOfRow(), rows.runOfRow(),
                 rows.configurations());
-        FittedMetric fitted = new FittedMetric(rows, HIGHER, fit, SMALLEST, settings, points);
-        sessions++;
-        countVerdicts(fitted, session.truth());
-        double[] best = fitted.probabilityBest(choosing);
-        countChoice(session, best, fit);
-        strained += fit.blockRatio().estimate() > 1.645 * settings.stintToNoisePriorScale() ? 1 : 0;
-        if (classical != null) {
-            classical.count(rows, classicalClaims, classicalRuns);
-        }
-        return best;
+        return new FittedMetric(rows, aim, fit, SMALLEST, settings, points);
     }
 
     private void countVerdicts(FittedMetric fitted, double[] truth) {
         VerdictRule rule = new VerdictRule(settings);
         boolean anyClaim = false;
         boolean anyWrong = false;
+        boolean anyRight = false;
         boolean anyProbably = false;
         boolean anyPair = false;
         boolean anyFamily = false;
         for (int of = 1; of < truth.length; of++) {
             for (int against = 0; against < of; against++) {
                 PairFigures f = fitted.pair(of, against);
-                double true_ = truth[of] - truth[against];
-                Verdict verdict = rule.ofGain(HIGHER, fitted.smallest(), f).verdict();
+                double difference = truth[of] - truth[against];
+                double gain = aim.gain(truth[of], truth[against]);
+                Verdict verdict = rule.ofGain(aim, fitted.smallest(), f).verdict();
                 boolean claim = verdict == Verdict.BETTER || verdict == Verdict.WORSE;
                 anyClaim |= claim;
-                anyWrong |= verdict == Verdict.BETTER && true_ <= 0 || verdict == Verdict.WORSE && true_ >= 0;
+                anyWrong |= verdict == Verdict.BETTER && gain <= 0 || verdict == Verdict.WORSE && gain >= 0;
+                anyRight |= verdict == Verdict.BETTER && gain > 0 || verdict == Verdict.WORSE && gain < 0;
                 anyProbably |= verdict.takesSides();
                 anyPair |= !f.interval().contains(0);
                 anyFamily |= fitted.fit().difference(of, against).familyTwoSidedP() < 0.05;
-                covered += f.interval().contains(true_) ? 1 : 0;
+                covered += f.interval().contains(difference) ? 1 : 0;
                 same += verdict == Verdict.SAME ? 1 : 0;
-                sameWrongly += verdict == Verdict.SAME && Math.abs(true_) > fitted.smallest() ? 1 : 0;
+                sameWrongly += verdict == Verdict.SAME && Math.abs(gain) > fitted.smallest() ? 1 : 0;
                 pairs++;
             }
         }
         claimed += anyClaim ? 1 : 0;
         claimedWrongly += anyWrong ? 1 : 0;
+        claimedRightly += anyRight ? 1 : 0;
         probably += anyProbably ? 1 : 0;
         eachPair += anyPair ? 1 : 0;
         family += anyFamily ? 1 : 0;
@@ -107,7 +136,7 @@ final class StudyTally {
         picked += choice == truth ? 1 : 0;
         // The first configuration stands for what the player plays now.
         double worth = choice == 0 ? 0 : fit.with(choosing).difference(choice, 0).probabilityAbove(SMALLEST);
-        advised += worth > 0.5 ? 1 : 0; adv2 += worth > 0.6667 ? 1 : 0; adv3 += worth > 0.8 ? 1 : 0;
+        advised += worth > Adviser.WORTH_IT ? 1 : 0;
     }
 
     static int largest(double[] values) {

@@ -42,6 +42,22 @@ class StandardNormalTest {
         }
     }
 
+    /** SciPy 1.17.1, norm.ppf. */
+    @Test
+    void quantileIsTheInverse() {
+        assertThat(StandardNormal.quantile(1e-300)).isCloseTo(-37.0470963, within(1e-7));
+        assertThat(StandardNormal.quantile(1e-20)).isCloseTo(-9.26234009, within(1e-8));
+        assertThat(StandardNormal.quantile(0.025)).isCloseTo(-1.959963984540054, within(1e-14));
+        for (double x = -30; x <= 6; x += 0.21) {
+            assertThat(StandardNormal.quantile(StandardNormal.cumulative(x))).isCloseTo(x,
+                within(x < 0 ? 2e-14 * -x + 1e-14 : 1e-7));
+        }
+        assertThat(StandardNormal.quantile(0)).isEqualTo(Double.NEGATIVE_INFINITY);
+        assertThat(StandardNormal.quantile(1)).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(StandardNormal.quantile(1.2)).isNaN();
+        assertThat(StandardNormal.quantile(Double.NaN)).isNaN();
+    }
+
     @Test
     void endsAndNonsenseAreDefined() {
         assertThat(StandardNormal.cumulative(Double.NEGATIVE_INFINITY)).isZero();

@@ -78,16 +78,18 @@ final class OverallSheet {
         DataTable<Standing> table = new DataTable<Standing>("standing of the configurations", "Nothing to stand on yet.")
                 .text("configuration", 140, this::name)
                 .number("best choice", 150, s -> PairRow.chance(s.probabilityBest()))
-                .number("expected gain, in differences that matter", 230,
+                .number("expected gain, in d", 130,
                         s -> s.expectedGain() == null ? NONE : numbers.formatSigned(s.expectedGain(), 1))
                 .number("worth changing for", 150, s -> PairRow.chance(s.probabilityWorthIt()))
                 .number("feel, 0 to 1", 90, s -> s.feel() == null || s.feel().score() == null ? NONE
-                        : numbers.format(s.feel().score(), 2))
-                .text("what must not be lost", 260, OverallSheet::guardrails);
+                        : numbers.format(s.feel().score(), 2));
         table.getItems().setAll(comparison.overall());
         table.rowsShown(Math.max(1, comparison.overall().size()));
-        return Sheets.section("Choosing, which is not claiming", table,
-                Sheets.hint("The chance of being the best choice is for choosing something today; what is proven are the "
+        VBox rails = new VBox(Sheets.STEP / 2);
+        comparison.overall().stream().filter(s -> !s.guardrails().isEmpty())
+                .forEach(s -> rails.getChildren().add(Sheets.text(s.label() + ": " + guardrails(s) + ".")));
+        return Sheets.section("Choosing, which is not claiming", table, rails,
+                Sheets.hint("d is the smallest difference that matters. The chance of being the best choice is for choosing something today; what is proven are the "
                         + "verdicts of each metric."));
     }
 

@@ -31,6 +31,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -40,8 +41,11 @@ import javafx.scene.layout.VBox;
 /** Review: two configurations side by side for the player, read from three metres; nothing under 28 px. */
 public final class ReviewPlace implements Place {
 
-    private static final double PICTURE_TEXT = 28;
-    private static final double MARK = 40;
+    private static final double LEAST_TEXT = 28;
+    private static final double MOST_TEXT = 48;
+    private static final double WIDTH_FOR_LEAST = 1366;
+    private static final double HEIGHT_FOR_LEAST = 680;
+    private static final double MARK_SHARE = 1.3;
     private static final int LINES = 3;
 
     private final Workbench workbench;
@@ -49,6 +53,7 @@ public final class ReviewPlace implements Place {
     private final StackPane root = new StackPane();
     private final VBox sheet = new VBox(3 * Sheets.STEP);
     private final ScrollPane scroll;
+    private double textSize = LEAST_TEXT;
 
     public ReviewPlace(Workbench workbench) {
         this.workbench = workbench;
@@ -63,6 +68,19 @@ public final class ReviewPlace implements Place {
         model.story().subscribe(now -> show());
         model.picture().subscribe(now -> show());
         workbench.settings().subscribe(now -> show());
+        root.widthProperty().addListener((observed, before, now) -> resized());
+        root.heightProperty().addListener((observed, before, now) -> resized());
+    }
+
+    /** Larger windows get larger letters, so that a television is used to its edges. */
+    private void resized() {
+        double fitting = LEAST_TEXT * Math.min(root.getWidth() / WIDTH_FOR_LEAST, root.getHeight() / HEIGHT_FOR_LEAST);
+        double size = Math.rint(Math.max(LEAST_TEXT, Math.min(MOST_TEXT, fitting)));
+        if (size != textSize) {
+            textSize = size;
+            sheet.setStyle("-fx-font-size: " + size + "px;");
+            show();
+        }
     }
 
     private void pressed(KeyEvent event) {
@@ -118,10 +136,11 @@ public final class ReviewPlace implements Place {
 
     private Node sides() {
         HBox right = side(model.right(), 1, "shown");
-        Label against = words("against");
+        Label against = new Label("against");
+        against.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
         against.getStyleClass().add("gw-quiet");
         HBox left = side(model.left(), -1, "held against");
-        HBox sides = new HBox(3 * Sheets.STEP, right, against, left);
+        FlowPane sides = new FlowPane(3 * Sheets.STEP, Sheets.STEP, right, against, left);
         sides.setAlignment(Pos.CENTER_LEFT);
         return sides;
     }
@@ -134,10 +153,10 @@ public final class ReviewPlace implements Place {
             return side;
         }
         MarkCanvas mark = new MarkCanvas(new javafx.beans.property.SimpleObjectProperty<>(Mark.of(configuration)),
-                workbench.pictureLook(PICTURE_TEXT), MARK);
-        Button next = new Button(configuration.label() + "  " + configuration.grip().name()
-                + (configuration.gamer() ? ", the gamer" : ""));
+                workbench.pictureLook(textSize), textSize * MARK_SHARE);
+        Button next = new Button(configuration.label() + "  " + configuration.grip().name());
         next.getStyleClass().add("gw-review-side");
+        next.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
         next.setAccessibleText("configuration " + name + ": " + next.getText() + "; press for the next one");
         next.setFocusTraversable(false);
         next.setOnAction(event -> {
@@ -158,7 +177,7 @@ public final class ReviewPlace implements Place {
             return canvas;
         }
         ShopSettings shop = workbench.settings().get();
-        Look look = Theme.pictures(shop.dark(), PICTURE_TEXT);
+        Look look = Theme.pictures(shop.dark(), textSize);
         List<Configuration> shown = Stream.of(model.left().get(), model.right().get()).map(model::configuration)
                 .filter(Objects::nonNull).toList();
         MetricStrip strips = new MetricStrip(workbench.test().get(), comparison,
@@ -196,8 +215,7 @@ public final class ReviewPlace implements Place {
         for (StoryLine line : lines.stream().limit(LINES).toList()) {
             Label what = words(line.what() + ": " + line.words());
             VBox entry = new VBox(what);
-            String how = line.amount() + (line.chance().isEmpty() ? "" : (line.amount().isEmpty() ? "" : "; ")
-                    + line.chance());
+            String how = line.by() + (line.chance().isEmpty() ? "" : (line.by().isEmpty() ? "" : ", ") + line.chance());
             if (!how.isBlank()) {
                 Label amount = words(how);
                 amount.getStyleClass().add("gw-quiet");

@@ -22,6 +22,7 @@ import javafx.scene.input.KeyCombination;
 public final class DataTable<T> extends TableView<T> {
 
     private static final double ROW_HEIGHT = 32;
+    private static final double HEADING_HEIGHT = 46;
     private static final KeyCombination COPY = new KeyCodeCombination(KeyCode.C, KeyCombination.SHORTCUT_DOWN);
 
     /**
@@ -70,7 +71,7 @@ public final class DataTable<T> extends TableView<T> {
 
     /** Makes the table just high enough for this many rows and its heading. */
     public DataTable<T> rowsShown(int rows) {
-        setPrefHeight((rows + 1) * ROW_HEIGHT + 4);
+        setPrefHeight(rows * ROW_HEIGHT + HEADING_HEIGHT);
         setMinHeight(2 * ROW_HEIGHT);
         return this;
     }
