@@ -4,11 +4,14 @@ import gripwright.model.Problem;
 import gripwright.model.ProblemException;
 import gripwright.model.Session;
 import gripwright.model.ShopSettings;
+import gripwright.model.Stock;
 import gripwright.storage.Loaded;
 import gripwright.storage.SessionFile;
 import gripwright.storage.SettingsFile;
+import gripwright.storage.StockFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Reads what a command works on: a session file, and the shop's settings where there are any. */
 final class SessionInput {
@@ -33,6 +36,17 @@ final class SessionInput {
             return ShopSettings.usual();
         }
         Loaded<ShopSettings> loaded = new SettingsFile().read(path);
+        loaded.problems().stream().map(Problem::text).forEach(output.err()::println);
+        return loaded.value();
+    }
+
+    /** The shop's stock list; empty where there is none. */
+    Stock stock() throws ProblemException {
+        Path path = ApplicationFolders.ofProcess().stock();
+        if (!Files.exists(path)) {
+            return new Stock(List.of(), List.of());
+        }
+        Loaded<Stock> loaded = new StockFile().read(path);
         loaded.problems().stream().map(Problem::text).forEach(output.err()::println);
         return loaded.value();
     }

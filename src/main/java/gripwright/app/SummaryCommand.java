@@ -4,6 +4,7 @@ import gripwright.comparison.Comparer;
 import gripwright.model.ProblemException;
 import gripwright.model.Session;
 import gripwright.model.ShopSettings;
+import gripwright.model.Stock;
 import gripwright.report.PaperSize;
 import gripwright.report.SummaryPages;
 import java.io.IOException;
@@ -52,14 +53,15 @@ final class SummaryCommand implements Callable<Integer> {
         PaperSize size = PaperSize.ofText(wanted).orElseThrow(() -> new ParameterException(spec.commandLine(),
                 "The paper is A4 or Letter, not '" + wanted + "'."));
         Session session = input.session(file);
-        write(session, shop, size, out);
+        write(session, shop, input.stock(), size, out);
         output.out().println(out);
         return 0;
     }
 
     /** Writes the summary in one step: a failure leaves what was there. */
-    static void write(Session session, ShopSettings shop, PaperSize paper, Path out) throws IOException {
-        byte[] pdf = new SummaryPages(session, Comparer.withSettings(shop).compareAll(session), shop).toPdf(paper);
+    static void write(Session session, ShopSettings shop, Stock stock, PaperSize paper, Path out) throws IOException {
+        byte[] pdf = new SummaryPages(session, Comparer.withSettings(shop).compareAll(session), shop, stock)
+                .toPdf(paper);
         Path folder = out.toAbsolutePath().getParent();
         if (!Files.isDirectory(folder)) {
             throw new IllegalArgumentException("There is no folder " + folder + " to write the PDF into; make it first.");

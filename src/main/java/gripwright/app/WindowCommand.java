@@ -37,12 +37,13 @@ final class WindowCommand implements Callable<Integer> {
         output.out().println(why + " This is the demo session's comparison:");
         output.out().println();
         Session session = DemoSession.read();
-        ShopSettings shop = new SessionInput(output).settings(null);
+        SessionInput input = new SessionInput(output);
+        ShopSettings shop = input.settings(null);
         output.out().print(new CompareText(session, shop).of(Comparer.withSettings(shop).compareAll(session)));
         Path folder = ApplicationFolders.ofProcess().sessions();
         Files.createDirectories(folder);
         Path pdf = folder.resolve("demo-summary.pdf");
-        SummaryCommand.write(session, shop, PaperSize.ofText(shop.paper()).orElse(PaperSize.A4), pdf);
+        SummaryCommand.write(session, shop, input.stock(), PaperSize.ofText(shop.paper()).orElse(PaperSize.A4), pdf);
         output.out().println();
         output.out().println("Its summary is " + pdf.toAbsolutePath() + ".");
         return 0;

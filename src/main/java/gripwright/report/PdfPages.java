@@ -9,6 +9,9 @@ import gripwright.charts.ShippedFonts;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.multipdf.PDFMergerUtility;
+import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Lays an XHTML page out as PDF, with the shipped font and the pictures as vectors. */
 final class PdfPages {
@@ -37,6 +40,17 @@ final class PdfPages {
         builder.toStream(bytes);
         builder.run();
         return bytes.toByteArray();
+    }
+
+    /** Two files as one, the first one's pages before the second one's. */
+    static byte[] joined(byte[] first, byte[] second, String title) throws IOException {
+        try (PDDocument whole = Loader.loadPDF(first); PDDocument more = Loader.loadPDF(second)) {
+            new PDFMergerUtility().appendDocument(whole, more);
+            whole.getDocumentInformation().setTitle(title);
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            whole.save(bytes);
+            return bytes.toByteArray();
+        }
     }
 
     private static void addFonts(PdfRendererBuilder builder) {

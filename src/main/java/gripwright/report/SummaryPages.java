@@ -1,12 +1,12 @@
 package gripwright.report;
 
 import com.samskivert.mustache.Mustache;
-import com.samskivert.mustache.Template;
 import gripwright.charts.Look;
 import gripwright.comparison.Comparison;
 import gripwright.model.ClubTest;
 import gripwright.model.Session;
 import gripwright.model.ShopSettings;
+import gripwright.model.Stock;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -26,39 +26,38 @@ public final class SummaryPages {
     private final Session session;
     private final List<Comparison> comparisons;
     private final ShopSettings shop;
+    private final Stock stock;
 
     /**
      * @param session the session
      * @param comparisons one for each of its tests, in their order
      * @param shop name, note and units of the shop
+     * @param stock what the shop has, for the list of what to take
      */
-    public SummaryPages(Session session, List<Comparison> comparisons, ShopSettings shop) {
+    public SummaryPages(Session session, List<Comparison> comparisons, ShopSettings shop, Stock stock) {
         if (comparisons.size() != session.tests().size()) {
             throw new IllegalArgumentException("A summary needs one comparison for each test of the session.");
         }
         this.session = session;
         this.comparisons = List.copyOf(comparisons);
         this.shop = shop;
+        this.stock = stock;
     }
 
     /**
-     * The pages as a PDF file's content.
+     * The pages as a PDF file's content; the work order lies across.
      *
      * @throws IOException when the pages can't be laid out
      */
     public byte[] toPdf(PaperSize paper) throws IOException {
         PagePictures pictures = new PagePictures();
-        return PdfPages.of(xhtml(paper, pictures), pictures, LOOK);
+        byte[] summary = PdfPages.of(summary(paper, pictures), pictures, LOOK);
+        byte[] workOrder = PdfPages.of(workOrder(paper), pictures, LOOK);
+        return PdfPages.joined(summary, workOrder, title());
     }
 
-    /** The pages as XHTML, pictures left as objects; for tests and for whoever lays them out otherwise. */
-    String xhtml(PaperSize paper, PagePictures pictures) throws IOException {
-        Template template = Mustache.compiler().escapeHTML(true).defaultValue("").emptyStringIsFalse(true)
-                .compile(resource("summary.xhtml"));
-        return template.execute(content(paper, pictures));
-    }
-
-    private Map<String, Object> content(PaperSize paper, PagePictures pictures) throws IOException {
+    /** The player's page and the numbers as XHTML, pictures left as objects. */
+    String summary(PaperSize paper, PagePictures pictures) throws IOException {
         double width = Math.floor((paper.widthMm() - 2 * MARGIN_MM) * PIXELS_PER_MM) - 1;
         List<Map<String, Object>> tests = new ArrayList<>();
         for (int at = 0; at < comparisons.size(); at++) {
@@ -68,17 +67,35 @@ public final class SummaryPages {
             section.putAll(new NumbersSection(session, test, comparisons.get(at), shop).content());
             tests.add(section);
         }
-        Map<String, Object> workOrder = new LinkedHashMap<>(shared());
-        workOrder.putAll(new WorkOrderSection(session, comparisons, shop).content());
+        Map<String, Object> content = page(paper.widthMm(), paper.heightMm());
+        content.put("tests", tests);
+        return filled("summary.xhtml", content);
+    }
+
+    /** The work order as XHTML. */
+    String workOrder(PaperSize paper) throws IOException {
+        Map<String, Object> content = page(paper.heightMm(), paper.widthMm());
+        content.putAll(new WorkOrderSection(session, comparisons, shop, stock).content());
+        return filled("work-order.xhtml", content);
+    }
+
+    private Map<String, Object> page(double widthMm, double heightMm) throws IOException {
         Map<String, Object> content = new LinkedHashMap<>(shared());
-        content.put("title", "Summary: " + shared().get("player"));
-        content.put("pageWidth", paper.widthMm());
-        content.put("pageHeight", paper.heightMm());
+        content.put("title", title());
+        content.put("pageWidth", widthMm);
+        content.put("pageHeight", heightMm);
         content.put("styles", resource("summary.css"));
         content.put("footer", footer());
-        content.put("tests", tests);
-        content.put("workOrder", workOrder);
         return content;
+    }
+
+    private String title() {
+        return "Summary: " + shared().get("player");
+    }
+
+    private static String filled(String template, Map<String, Object> content) throws IOException {
+        return Mustache.compiler().escapeHTML(true).defaultValue("").emptyStringIsFalse(true)
+                .compile(resource(template)).execute(content);
     }
 
     private Map<String, Object> shared() {

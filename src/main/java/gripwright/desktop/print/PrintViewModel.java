@@ -95,8 +95,8 @@ public final class PrintViewModel {
     private static Pages layOut(Snapshot snapshot) throws IOException {
         PaperSize paper = PaperSize.ofText(snapshot.settings().paper()).orElse(PaperSize.A4);
         byte[] pdf = new SummaryPages(snapshot.session(),
-                Comparer.withSettings(snapshot.settings()).compareAll(snapshot.session()), snapshot.settings())
-                .toPdf(paper);
+                Comparer.withSettings(snapshot.settings()).compareAll(snapshot.session()), snapshot.settings(),
+                snapshot.stock()).toPdf(paper);
         return new Pages(pdf, PagePreview.of(pdf, PREVIEW_DPI), snapshot.revision());
     }
 

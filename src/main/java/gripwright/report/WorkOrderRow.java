@@ -1,0 +1,172 @@
+package gripwright.report;
+
+import gripwright.balance.Estimate;
+import gripwright.balance.HeadMass;
+import gripwright.balance.SetBalance;
+import gripwright.balance.SetBuild;
+import gripwright.balance.SetPlan;
+import gripwright.model.BuildUp;
+import gripwright.model.ClubKind;
+import gripwright.model.Configuration;
+import gripwright.model.Grip;
+import gripwright.model.Session;
+import gripwright.model.SetClub;
+import gripwright.model.ShopSettings;
+import gripwright.units.Dimension;
+import gripwright.units.NumberText;
+import gripwright.units.Swingweight;
+import gripwright.units.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Sets one club of the work order as cells: what goes on, how it is built up, what the scale shall read. */
+final class WorkOrderRow {
+
+    private static final String NONE = "\u2013";
+    /** A cell to write into at the bench. */
+    private static final String BLANK = "";
+
+    private final Session session;
+    private final NumberText numbers;
+    private final Unit unit;
+
+    WorkOrderRow(Session session, ShopSettings shop) {
+        this.session = session;
+        this.numbers = NumberText.withDecimalMark(shop.decimalMark());
+        this.unit = shop.units().of(Dimension.LENGTH);
+    }
+
+    List<Map<String, Object>> headings() {
+        List<Map<String, Object>> headings = new ArrayList<>();
+        headings.add(cell("club", "text"));
+        headings.add(cell("length, " + unit.symbol(), "number"));
+        headings.add(cell("butt, " + unit.symbol(), "number"));
+        headings.add(cell("grip", "words"));
+        headings.add(cell("wraps", "words"));
+        headings.add(cell("size to hit, " + unit.symbol(), "number"));
+        headings.add(cell("swing- weight now", "number"));
+        headings.add(cell("bare, expected", "number"));
+        headings.add(cell("target", "number"));
+        headings.add(cell("at the head", "words"));
+        headings.add(cell("bare, read", "write"));
+        headings.add(cell("final, read", "write"));
+        headings.add(cell("size, read", "write"));
+        headings.add(cell("twist", "write"));
+        return headings;
+    }
+
+    Map<String, Object> of(SetPlan.Row row) {
+        SetClub club = row.club();
+        List<Map<String, Object>> cells = new ArrayList<>();
+        cells.add(cell(club.name(), "text"));
+        cells.add(cell(length(club.lengthMm(), 2), "number"));
+        cells.add(cell(club.shaftDiameters().isEmpty() ? NONE : length(club.shaftDiameters().get(0).diameterMm(), 3),
+                "number"));
+        if (club.kind() == ClubKind.PUTTER) {
+            cells.add(cell("as the player chooses; other rules hold", "words"));
+        } else {
+            cells.add(cell(grip(row), "words"));
+        }
+        cells.add(cell(wraps(row), "words"));
+        cells.add(cell(row.build() == null || row.build().size() == null ? NONE
+                : length(row.build().size().diameterMm(), 3) + off(row.build()), "number"));
+        SetBalance balance = row.balance();
+        cells.add(cell(club.presentSwingweight() == null ? NONE : club.presentSwingweight().text(), "number"));
+        cells.add(cell(balance == null ? NONE : points(balance.bare()), "number"));
+        cells.add(cell(target(club, balance), "number"));
+        cells.add(cell(balance == null || balance.headMass() == null ? NONE : head(balance.headMass()), "words"));
+        cells.add(cell(club.bareSwingweight() == null ? BLANK : club.bareSwingweight().text(), "write"));
+        cells.add(cell(club.finalSwingweight() == null ? BLANK : club.finalSwingweight().text(), "write"));
+        cells.add(cell(BLANK, "write"));
+        cells.add(cell(BLANK, "write"));
+        Map<String, Object> content = new LinkedHashMap<>();
+        content.put("cells", cells);
+        return content;
+    }
+
+    private static Map<String, Object> cell(String text, String kind) {
+        Map<String, Object> cell = new LinkedHashMap<>();
+        cell.put("text", text);
+        cell.put("kind", kind);
+        return cell;
+    }
+
+    private Configuration configuration(SetPlan.Row row) {
+        return row.configurationId() == null ? null : session.tests().stream()
+                .flatMap(test -> test.configuration(row.configurationId()).stream()).findFirst().orElse(null);
+    }
+
+    /** Name, core, round or ribbed with where the rib goes. */
+    private String grip(SetPlan.Row row) {
+        Configuration configuration = configuration(row);
+        if (configuration == null) {
+            return "not decided";
+        }
+        Grip grip = configuration.grip();
+        String core = grip.coreMm() == null ? "" : ", core " + length(grip.coreMm(), 3);
+        return grip.name() + core + (grip.ribbed() ? ", rib at the back, square to the face" : ", round; pattern square "
+                + "to the face");
+    }
+
+    private String wraps(SetPlan.Row row) {
+        Configuration configuration = configuration(row);
+        SetBuild build = row.build();
+        if (configuration == null || build == null) {
+            return NONE;
+        }
+        BuildUp tested = configuration.buildUp();
+        StringBuilder text = new StringBuilder(build.fullWraps() == 0 ? "none" : build.fullWraps() + " full");
+        if (build.lowerWraps() > 0) {
+            text.append(", ").append(build.lowerWraps()).append(" lower");
+            if (tested.lowerFromMm() != null) {
+                text.append(" from ").append(length(tested.lowerFromMm(), 2));
+            }
+            text.append(tested.lowerToMm() == null ? " to the end" : " to " + length(tested.lowerToMm(), 2));
+        }
+        if (tested.ballastGrams() > 0) {
+            text.append(", ").append(numbers.format(tested.ballastGrams(), 1)).append(" g ballast at ")
+                    .append(length(tested.ballastPositionMm(), 2));
+        }
+        if (tested.stretchMm() > 0) {
+            text.append(", stretched by ").append(length(tested.stretchMm(), 2));
+        }
+        return text.toString();
+    }
+
+    /** How far whole wraps stay off the size that was tested, where that shows on a caliper. */
+    private String off(SetBuild build) {
+        if (build.offMm() == null) {
+            return "";
+        }
+        int decimals = unit == Unit.INCH ? 3 : 1;
+        String off = numbers.formatSigned(unit.fromInternal(build.offMm()), decimals);
+        boolean shows = off.chars().anyMatch(c -> c >= '1' && c <= '9');
+        return shows ? " (" + off + ")" : "";
+    }
+
+    private static String points(Estimate points) {
+        return points == null ? NONE : new Swingweight(points.value()).text();
+    }
+
+    private String target(SetClub club, SetBalance balance) {
+        return switch (club.target()) {
+            case AS_NOW -> club.presentSwingweight() == null ? "as now" : club.presentSwingweight().text();
+            case VALUE -> club.targetSwingweight().text();
+            case COMMON_INERTIA -> balance == null || balance.wanted() == null ? "inertia"
+                    : balance.wanted().text();
+        };
+    }
+
+    private String head(HeadMass mass) {
+        if (mass.way() == HeadMass.Way.NOTHING) {
+            return "nothing";
+        }
+        return numbers.formatSigned(mass.grams(), 1) + " g, " + mass.way().text();
+    }
+
+    private String length(Double mm, int inchDecimals) {
+        return mm == null ? NONE : numbers.format(unit.fromInternal(mm), unit == Unit.INCH ? inchDecimals : 1);
+    }
+}
