@@ -83,13 +83,18 @@ public final class Comparer {
         Map<Metric, FittedMetric> fitted = fit(task);
         MetricComparer comparer = new MetricComparer(task);
         List<MetricComparison> metrics = fitted.values().stream().map(comparer::compare).toList();
-        Chooser chooser = new Chooser(task, new GoalDraws(task, fitted, Map.of()));
+        Map<Metric, FittedSpread> spreads = spreads(fitted);
+        Chooser chooser = new Chooser(task, new GoalDraws(task, fitted, spreads));
+        PatternComparer patterns = new PatternComparer(task);
+        SizeComparer sizes = new SizeComparer(task);
         List<Standing> overall = chooser.standings();
         Advice advice = new Adviser(task, chooser, overall, metrics).advice();
         return new Comparison(played.test().id(), played.test().club().name(), task.session().player().hand(),
-                task.reference(), task.settings(), counts(played, task.reference()), metrics, List.of(),
-                new MishitComparer(played).rates(), List.of(), List.of(), overall, advice, List.of(), List.of(),
-                sentences(played));
+                task.reference(), task.settings(), counts(played, task.reference()), metrics,
+                spreads.values().stream().map(s -> new SpreadComparer(task, s).compare()).toList(),
+                new MishitComparer(played).rates(), patterns.patterns(), patterns.differences(), overall, advice,
+                new MishitScreen(task).flags(), fitted.values().stream().flatMap(f -> sizes.responses(f).stream())
+                .toList(), sentences(played));
     }
 
     private static Map<Metric, FittedMetric> fit(ComparisonTask task) {
@@ -101,6 +106,17 @@ public final class Comparer {
             }
         }
         return fitted;
+    }
+
+    private static Map<Metric, FittedSpread> spreads(Map<Metric, FittedMetric> fitted) {
+        Map<Metric, FittedSpread> spreads = new EnumMap<>(Metric.class);
+        fitted.forEach((metric, one) -> {
+            FittedSpread spread = new FittedSpread(one.rows());
+            if (spread.isAvailable()) {
+                spreads.put(metric, spread);
+            }
+        });
+        return spreads;
     }
 
     private static String reference(ClubTest test, String referenceId) {

@@ -136,6 +136,29 @@ final class FittedMetric {
         return java.util.stream.IntStream.range(0, rows.configurations()).filter(fit::hasValues).toArray();
     }
 
+    /**
+     * The covariance matrix of these configurations' means, on the scale of their t distributions: each entry from the
+     * variances of two means and of their difference.
+     */
+    double[][] covariance(int[] which) {
+        double nu = fit.degreesOfFreedom();
+        double scale = (nu - 2) / nu;
+        double[][] matrix = new double[which.length][which.length];
+        for (int i = 0; i < which.length; i++) {
+            matrix[i][i] = scale * variance(fit.mean(which[i]));
+            for (int j = 0; j < i; j++) {
+                double difference = scale * variance(fit.difference(which[i], which[j]));
+                matrix[i][j] = (matrix[i][i] + matrix[j][j] - difference) / 2;
+                matrix[j][i] = matrix[i][j];
+            }
+        }
+        return matrix;
+    }
+
+    private static double variance(ContrastPosterior posterior) {
+        return posterior.standardDeviation() * posterior.standardDeviation();
+    }
+
     /** The same metric under the prior for choosing. */
     MixedModelFit forChoosing(GroupPrior prior) {
         return fit.with(prior);

@@ -48,14 +48,14 @@ final class GoalDraws {
 
     private final ComparisonTask task;
     private final Map<Metric, FittedMetric> fitted;
-    private final Map<Metric, SpreadPosterior> spreads;
+    private final Map<Metric, FittedSpread> spreads;
     private final List<Part> parts = new ArrayList<>();
     private final List<Rail> rails = new ArrayList<>();
     private final List<String> leftOut = new ArrayList<>();
     private final Map<Metric, PosteriorDraws> draws = new LinkedHashMap<>();
     private double[][] spare;
 
-    GoalDraws(ComparisonTask task, Map<Metric, FittedMetric> fitted, Map<Metric, SpreadPosterior> spreads) {
+    GoalDraws(ComparisonTask task, Map<Metric, FittedMetric> fitted, Map<Metric, FittedSpread> spreads) {
         this.task = task;
         this.fitted = fitted;
         this.spreads = spreads;
@@ -179,9 +179,9 @@ final class GoalDraws {
     }
 
     private void addSpread(PrimaryMetric primary) {
-        SpreadPosterior spread = spreads.get(primary.metric());
+        FittedSpread spread = spreads.get(primary.metric());
         int reference = task.referenceIndex();
-        if (spread == null || !spread.has(reference)) {
+        if (spread == null || !spread.isAvailable() || !spread.has(reference)) {
             leftOut.add("The goal names the spread of " + primary.metric().text()
                     + ", for which too few shots were hit yet.");
             return;
@@ -190,7 +190,7 @@ final class GoalDraws {
         int place = (int) parts.stream().filter(p -> p.primary().aspect() == PrimaryMetric.Aspect.SPREAD).count();
         double[][] scores = columns(spare, place * configurations, configurations);
         double[][] sd = spread.draws(scores);
-        double smallest = fitted.get(primary.metric()).smallest();
+        double smallest = spread.smallest();
         double[][] gains = new double[configurations][];
         for (int k = 0; k < configurations; k++) {
             if (sd[k] != null) {

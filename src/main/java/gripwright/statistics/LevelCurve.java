@@ -50,6 +50,12 @@ public final class LevelCurve {
         return covariance.getEntry(power, otherPower);
     }
 
+    /** The interval of a coefficient. */
+    public Interval coefficientInterval(int power) {
+        double reach = critical * Math.sqrt(covariance(power, power));
+        return new Interval(coefficient(power) - reach, coefficient(power) + reach);
+    }
+
     /** Coefficient over its standard error. */
     public double statistic(int power) {
         return coefficient(power) / Math.sqrt(covariance(power, power));
