@@ -2,6 +2,7 @@ package gripwright.desktop;
 
 import gripwright.desktop.bay.BayPlace;
 import gripwright.desktop.compare.ComparePlace;
+import gripwright.desktop.plan.PlanView;
 import gripwright.desktop.print.PrintPlace;
 import gripwright.desktop.review.ReviewPlace;
 import gripwright.desktop.setup.SetupView;
@@ -32,7 +33,8 @@ final class Places {
             case PRINT -> new PrintPlace(workbench);
             case SETUP -> new SetupView(workbench);
             case BAY -> new BayPlace(workbench);
-            case PLAN, BALANCE -> new EmptyPlace(key);
+            case PLAN -> new PlanView(workbench);
+            case BALANCE -> new EmptyPlace(key);
         };
     }
 }

@@ -84,7 +84,8 @@ public final class WorkbenchWindow {
         workbench.sheetOnly().set(false);
         frame.setCenter(shown.node());
         shown.entered();
-        if (scene.getFocusOwner() == null || !isInside(scene.getFocusOwner(), scene.getRoot())) {
+        Node focused = scene.getFocusOwner();
+        if (focused == null || isInside(focused, rail) || !isInside(focused, scene.getRoot())) {
             rail.focus(key);
         }
     }

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TableCell;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Text;
@@ -46,10 +47,12 @@ public final class LabelFit {
         }
     }
 
-    /** A text that is laid out shorter than it is has been given an ellipsis. */
+    /** A text that is laid out shorter than it is has been given an ellipsis; in a table a tip may tell the whole. */
     private void lookForCut(Labeled labeled) {
         String wanted = labeled.getText();
-        if (wanted == null || wanted.isEmpty()) {
+        boolean toldInATip = labeled instanceof TableCell<?, ?> && labeled.getTooltip() != null
+                && wanted != null && wanted.equals(labeled.getTooltip().getText());
+        if (wanted == null || wanted.isEmpty() || toldInATip) {
             return;
         }
         for (Node child : labeled.getChildrenUnmodifiable()) {

@@ -94,8 +94,10 @@ class ScreenshotTour {
         window.settle();
         String name = place.name().toLowerCase(Locale.ROOT) + "-" + stop;
         keep(window, name);
-        if (window.onWindow(() -> scrolledDown(window))) {
-            keep(window, name + "-below");
+        int part = 2;
+        while (window.onWindow(() -> scrolledDown(window))) {
+            keep(window, name + "-" + part);
+            part++;
         }
         window.onWindow(() -> LabelFit.faults(window.window().scene().getRoot()))
                 .forEach(fault -> faults.add(place.title() + ": " + fault));
@@ -111,13 +113,17 @@ class ScreenshotTour {
         ImageIO.write(image, "png", FOLDER.resolve(name + ".png").toFile());
     }
 
-    /** Scrolls the page to its end, where it is higher than the window. */
+    /** Scrolls the page down by what is in view, where there is more below. */
     private static boolean scrolledDown(TestWindow window) {
-        if (!(window.window().shown().node() instanceof ScrollPane page)
-                || page.getContent().getLayoutBounds().getHeight() <= page.getViewportBounds().getHeight()) {
+        if (!(window.window().shown().node() instanceof ScrollPane page)) {
             return false;
         }
-        page.setVvalue(page.getVmax());
+        double view = page.getViewportBounds().getHeight();
+        double hidden = page.getContent().getLayoutBounds().getHeight() - view;
+        if (hidden <= 0 || page.getVvalue() >= page.getVmax()) {
+            return false;
+        }
+        page.setVvalue(Math.min(page.getVmax(), page.getVvalue() + view / hidden));
         return true;
     }
 }

@@ -6,8 +6,10 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.SelectionMode;
+import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCode;
@@ -22,6 +24,7 @@ import javafx.scene.input.KeyCombination;
 public final class DataTable<T> extends TableView<T> {
 
     private static final double ROW_HEIGHT = 32;
+    private static final int TIPPED_FROM = 20;
     private static final double HEADING_HEIGHT = 46;
     private static final KeyCombination COPY = new KeyCodeCombination(KeyCode.C, KeyCombination.SHORTCUT_DOWN);
 
@@ -61,6 +64,7 @@ public final class DataTable<T> extends TableView<T> {
     private void add(String heading, double width, Function<T, String> cell, Pos alignment) {
         TableColumn<T, String> column = new TableColumn<>(heading);
         column.setCellValueFactory(row -> new ReadOnlyStringWrapper(cell.apply(row.getValue())));
+        column.setCellFactory(any -> new TippedCell<>());
         column.setPrefWidth(width);
         column.setMinWidth(width / 2);
         column.setSortable(false);
@@ -89,5 +93,16 @@ public final class DataTable<T> extends TableView<T> {
         ClipboardContent content = new ClipboardContent();
         content.putString(copied());
         Clipboard.getSystemClipboard().setContent(content);
+    }
+
+    /** A cell whose whole text stands in its tip, for names longer than the column. */
+    private static final class TippedCell<T> extends TableCell<T, String> {
+
+        @Override
+        protected void updateItem(String text, boolean empty) {
+            super.updateItem(text, empty);
+            setText(empty ? null : text);
+            setTooltip(empty || text == null || text.length() < TIPPED_FROM ? null : new Tooltip(text));
+        }
     }
 }
