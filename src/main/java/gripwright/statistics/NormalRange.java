@@ -11,6 +11,7 @@ package gripwright.statistics;
 final class NormalRange {
 
     private static final int ORDER = 12;
+    private static final LegendreRule RULE = LegendreRule.ofOrder(ORDER);
     private static final double REACH = 9; // phi(9) is 1e-18: beyond it nothing is left of the integral
     /** At this range the tail is below 1e-27 times the number of pairs. */
     static final double TABLE_END = 16;
@@ -18,7 +19,6 @@ final class NormalRange {
 
     private final int groups;
     private final double panelWidth;
-    private final LegendreRule rule;
     private final MonotoneQuintic table;
 
     /**
@@ -29,7 +29,6 @@ final class NormalRange {
         this.groups = groups;
         // The largest of many values lies in a narrow place, which needs narrower panels for the same twelve digits.
         this.panelWidth = groups <= 3 ? 2 : groups <= 30 ? 1.2 : 0.7;
-        this.rule = LegendreRule.ofOrder(ORDER);
         this.table = tabulated ? tabulate() : null;
     }
 
@@ -49,8 +48,8 @@ final class NormalRange {
         for (int panel = 0; panel < panels; panel++) {
             double middle = from + (2 * panel + 1) * half;
             for (int i = 0; i < ORDER; i++) {
-                double z = middle + half * rule.nodes()[i];
-                sum += rule.weights()[i] * StandardNormal.density(z)
+                double z = middle + half * RULE.nodes()[i];
+                sum += RULE.weights()[i] * StandardNormal.density(z)
                     * spreadMass(StandardNormal.cumulative(z), StandardNormal.cumulative(z - w));
             }
         }
@@ -69,7 +68,7 @@ final class NormalRange {
     }
 
     private MonotoneQuintic tabulate() {
-        LegendreRule fixed = rule.repeated(-REACH, TABLE_END / 2 + REACH,
+        LegendreRule fixed = RULE.repeated(-REACH, TABLE_END / 2 + REACH,
             (int) Math.ceil((TABLE_END / 2 + 2 * REACH) / panelWidth));
         double[] below = new double[fixed.size()];
         double[] weight = new double[fixed.size()];

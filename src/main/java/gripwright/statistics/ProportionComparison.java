@@ -18,7 +18,7 @@ import org.apache.commons.math3.special.Beta;
 public record ProportionComparison(double difference, Interval interval, double probabilityFirstSmaller,
                                    double confidence) {
 
-    private static final int ORDER = 16;
+    private static final LegendreRule RULE = LegendreRule.ofOrder(16);
     private static final int PANELS = 12;
     private static final double REACH = 9; // standard deviations: 1e-19 is left outside
 
@@ -59,7 +59,7 @@ public record ProportionComparison(double difference, Interval interval, double 
         double b2 = second.trials() - second.successes() + 0.5;
         double middle = Math.atan2(Math.sqrt(a1), Math.sqrt(b1));
         double reach = REACH / (2 * Math.sqrt(a1 + b1));
-        LegendreRule rule = LegendreRule.ofOrder(ORDER).repeated(Math.max(0, middle - reach),
+        LegendreRule rule = RULE.repeated(Math.max(0, middle - reach),
             Math.min(Math.PI / 2, middle + reach), PANELS);
         double sum = 0;
         double logConstant = Math.log(2) - Beta.logBeta(a1, b1);

@@ -8,7 +8,7 @@ package gripwright.statistics;
  */
 record ScaleNodes(double[] scales, double[] weights) {
 
-    private static final int ORDER = 12;
+    private static final LegendreRule RULE = LegendreRule.ofOrder(12);
     private static final double NEGLIGIBLE_LOG = -36;
 
     static ScaleNodes of(double degreesOfFreedom) {
@@ -16,7 +16,7 @@ record ScaleNodes(double[] scales, double[] weights) {
         double step = Math.min(0.3, 1.5 / Math.sqrt(2 * degreesOfFreedom));
         double from = edge(half, -step);
         double to = edge(half, step);
-        LegendreRule rule = LegendreRule.ofOrder(ORDER).repeated(from, to, (int) Math.ceil((to - from) / (2 * step)));
+        LegendreRule rule = RULE.repeated(from, to, (int) Math.ceil((to - from) / (2 * step)));
         double logConstant = Math.log(2) + StudentizedRange.ScaleIntegral.logNormalisation(half);
         double[] scales = new double[rule.size()];
         double[] weights = new double[rule.size()];

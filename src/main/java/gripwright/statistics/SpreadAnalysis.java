@@ -79,6 +79,36 @@ public record SpreadAnalysis(List<GroupSpread> groups, Figure<Double> pooledStan
     }
 
     /**
+     * The posterior probability of each group to have the smallest standard deviation of all that have one.
+     *
+     * <p>With sigma_k = s_k / v, v the root of chi2/f on the posterior degrees of freedom f of group k,
+     * P_k = E_v prod P(sigma_l &gt; s_k / v) over the other groups l, by Gauss-Legendre quadrature.
+     *
+     * @return one for each group, absent where it has no spread; together 1
+     */
+    public List<Figure<Double>> probabilitySteadiest() {
+        return groups.stream().map(g -> g.interval().map(interval -> probabilitySteadiest(g))).toList();
+    }
+
+    private double probabilitySteadiest(GroupSpread candidate) {
+        ScaleNodes nodes = ScaleNodes.of(candidate.posteriorDegreesOfFreedom());
+        List<GroupSpread> others = groups.stream()
+            .filter(g -> g != candidate && g.interval().isAvailable()).toList();
+        double sum = 0;
+        for (int i = 0; i < nodes.scales().length; i++) {
+            double probability = nodes.weights()[i];
+            for (GroupSpread other : others) {
+                double ratio = other.shrunkStandardDeviation().get() / candidate.shrunkStandardDeviation().get()
+                    * nodes.scales()[i];
+                double freedom = other.posteriorDegreesOfFreedom();
+                probability *= 1 - Distributions.chiSquareUpper(freedom * ratio * ratio, freedom);
+            }
+            sum += probability;
+        }
+        return sum;
+    }
+
+    /**
      * The ratio of two standard deviations.
      *
      * @param first  index of the group above the line

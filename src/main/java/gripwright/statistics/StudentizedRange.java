@@ -139,10 +139,11 @@ public final class StudentizedRange {
     /** The outer integral, over the logarithm t of the estimated scale. */
     static final class ScaleIntegral {
 
+        private static final LegendreRule RULE = LegendreRule.ofOrder(ORDER);
+
         private final double degreesOfFreedom;
         private final double half;
         private final double logConstant;
-        private final LegendreRule rule = LegendreRule.ofOrder(ORDER);
         private final double firstPanel;
 
         ScaleIntegral(double degreesOfFreedom) {
@@ -200,8 +201,8 @@ public final class StudentizedRange {
             double first = 0;
             double second = 0;
             for (int i = 0; i < ORDER; i++) {
-                double t = from + width * (1 + rule.nodes()[i]) / 2;
-                double mass = rule.weights()[i] * Math.exp(logDensity(t)) * rangeTail.at(q * Math.exp(t));
+                double t = from + width * (1 + RULE.nodes()[i]) / 2;
+                double mass = RULE.weights()[i] * Math.exp(logDensity(t)) * rangeTail.at(q * Math.exp(t));
                 double pull = -degreesOfFreedom * Math.expm1(2 * t);
                 sum += mass;
                 first -= mass * pull;
