@@ -98,7 +98,7 @@ public final class StripPicture implements Picture {
                     null);
         }
         double titleEnd = area.getX() + graphics.getFontMetrics(look.bold()).stringWidth(strip.title())
-                + look.textSize();
+                + 2 * look.textSize();
         text(graphics, look.small(), look.quiet(), strip.leftWord(), Math.max(columns.plotLeft(), titleEnd), baseline,
                 0, null);
         text(graphics, look.small(), look.quiet(), strip.rightWord(), columns.plotRight(), baseline, 1, null);

@@ -47,6 +47,7 @@ final class BayView extends BorderPane {
     private final HBox figures;
     private Pattern shownPattern;
     private Node before;
+    private boolean spent;
 
     BayView(Workbench workbench, BayViewModel bay, BayKeys keys) {
         this.workbench = workbench;
@@ -66,6 +67,8 @@ final class BayView extends BorderPane {
         figures = figures();
         setLeft(left());
         setCenter(sheet());
+        addEventFilter(KeyEvent.KEY_PRESSED, event -> spent = false);
+        addEventFilter(KeyEvent.KEY_TYPED, this::characterTyped);
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
         workbench.settings().map(now -> now.dark()).subscribe(this::setDark);
         bay.sheet().subscribe(this::show);
@@ -218,9 +221,17 @@ final class BayView extends BorderPane {
             BayAction.ofTypingKey(event.getCode().getName())
                     .or(() -> typing ? java.util.Optional.empty() : BayAction.ofKey(event.getCode().getName()))
                     .ifPresent(action -> {
+                        spent = true;
                         act(action);
                         event.consume();
                     });
+        }
+    }
+
+    /** A letter that did something is not typed as well into the field that has the focus by now. */
+    private void characterTyped(KeyEvent event) {
+        if (spent) {
+            event.consume();
         }
     }
 

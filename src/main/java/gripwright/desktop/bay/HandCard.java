@@ -21,12 +21,12 @@ import java.util.Optional;
  *
  * @param mark its mark; null between stints
  * @param name the size of its grip, else the grip's name
- * @param facts further facts: the grip's name, mass, swingweight
+ * @param facts mass and swingweight
  * @param progress 'shot 4 of 6'
- * @param kind 'warm-up, not scored' and the like; empty for a scored stint
+ * @param under what stands below in small letters: the grip's name, and that a stint or swing isn't scored
  * @param inHand whether a stint is in hand
  */
-public record HandCard(Mark mark, String name, List<String> facts, String progress, String kind, boolean inHand) {
+public record HandCard(Mark mark, String name, List<String> facts, String progress, String under, boolean inHand) {
 
     private static final HandCard NOTHING =
             new HandCard(null, "between stints", List.of(), "", "shots that arrive wait in the tray", false);
@@ -49,8 +49,10 @@ public record HandCard(Mark mark, String name, List<String> facts, String progre
             case SETTLING -> "settling, recorded and not scored";
             case SCORED -> progress.settles() ? "recorded and not scored" : "";
         };
+        String named = namesHidden || configuration.grip().sizeName().isBlank() ? "" : configuration.grip().name();
+        String under = named.isEmpty() || kind.isEmpty() ? named + kind : named + "; " + kind;
         return new HandCard(Mark.of(configuration), namesHidden ? "" : name(configuration),
-                namesHidden ? List.of() : facts(configuration, stint, balance, text), progress.text(), kind, true);
+                namesHidden ? List.of() : facts(configuration, stint, balance, text), progress.text(), under, true);
     }
 
     private static String name(Configuration configuration) {
@@ -62,9 +64,6 @@ public record HandCard(Mark mark, String name, List<String> facts, String progre
             ReadingText text) {
         List<String> facts = new ArrayList<>();
         Grip grip = configuration.grip();
-        if (!grip.sizeName().isBlank()) {
-            facts.add(grip.name());
-        }
         if (grip.massGrams() != null) {
             Unit unit = text.units().of(Dimension.MASS);
             facts.add(NumberText.withDecimalMark(text.decimalMark()).format(unit.fromInternal(grip.massGrams()),

@@ -21,9 +21,9 @@ final class HandPane extends HBox {
     private final ObjectProperty<Mark> mark = new SimpleObjectProperty<>();
     private final MarkCanvas markCanvas;
     private final Label label = BayLabels.whole(BayLabels.HUGE);
-    private final Label name = BayLabels.label(BayLabels.HUGE);
+    private final Label name = BayLabels.whole(BayLabels.HUGE);
     private final Label facts = BayLabels.label(BayLabels.LARGE);
-    private final Label kind = BayLabels.label(BayLabels.SMALL, BayLabels.QUIET);
+    private final Label under = BayLabels.label(BayLabels.SMALL, BayLabels.QUIET);
     private final Label reminder = BayLabels.label(BayLabels.MIDDLE);
     private final Button looked = new Button();
     private final Label rehearsal = BayLabels.whole("bay-rehearsal");
@@ -44,9 +44,8 @@ final class HandPane extends HBox {
         looked.setText("Looked  " + BayAction.TWIST.key());
         looked.getStyleClass().add("bay-button");
         looked.setFocusTraversable(false);
-        looked.setMinWidth(USE_PREF_SIZE);
-        looked.setOnAction(event -> twistChecked.run());
-        VBox words = new VBox(facts, kind);
+                looked.setOnAction(event -> twistChecked.run());
+        VBox words = new VBox(facts, under);
         words.setAlignment(Pos.CENTER_LEFT);
         words.setMinWidth(0);
         HBox twist = new HBox(Sheets.STEP, reminder, looked);
@@ -65,8 +64,8 @@ final class HandPane extends HBox {
         BayLabels.present(name, !card.name().isEmpty());
         BayLabels.write(facts, String.join("   ", card.facts()));
         BayLabels.present(facts, !card.facts().isEmpty());
-        BayLabels.write(kind, card.kind());
-        BayLabels.present(kind, !card.kind().isEmpty());
+        BayLabels.write(under, card.under());
+        BayLabels.present(under, !card.under().isEmpty());
         BayLabels.write(progress, card.progress());
         BayLabels.write(reminder, reminderText);
         BayLabels.present(reminder, !reminderText.isEmpty());

@@ -13,7 +13,7 @@ import javafx.scene.layout.VBox;
 final class NextPane extends HBox {
 
     private final Label headline = BayLabels.whole(BayLabels.LARGE, BayLabels.STRONG);
-    private final Label reason = BayLabels.label(BayLabels.SMALL, BayLabels.QUIET);
+    private final Label reason = BayLabels.label(BayLabels.MIDDLE, BayLabels.QUIET);
     private final Label warnings = BayLabels.label(BayLabels.SMALL);
 
     NextPane() {

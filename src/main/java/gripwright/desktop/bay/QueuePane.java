@@ -24,6 +24,8 @@ final class QueuePane extends ScrollPane {
     private static final PseudoClass IN_HAND = PseudoClass.getPseudoClass("in-hand");
     private static final PseudoClass DONE = PseudoClass.getPseudoClass("done");
 
+    private static final double ROW_HEIGHT = 33;
+
     private final VBox rows = new VBox();
     private final List<Row> made = new ArrayList<>();
     private final ObservableValue<Look> look;
@@ -65,7 +67,8 @@ final class QueuePane extends ScrollPane {
         while (at < queue.size() && queue.get(at).state() == Stint.State.DONE) {
             at++;
         }
-        double share = queue.size() < 2 ? 0 : Math.min(1, Math.max(0, (at - 2.0) / (queue.size() - 1)));
+        double hidden = rows.getHeight() - getViewportBounds().getHeight();
+        double share = hidden <= 0 ? 0 : Math.min(1, Math.max(0, (at - 2) * ROW_HEIGHT / hidden));
         if (getVvalue() != share) {
             setVvalue(share);
         }
