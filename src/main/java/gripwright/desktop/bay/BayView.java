@@ -8,6 +8,7 @@ import gripwright.desktop.support.Typing;
 import gripwright.desktop.support.Workbench;
 import gripwright.model.Configuration;
 import gripwright.model.Stint;
+import java.util.List;
 import java.util.Objects;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -25,6 +26,8 @@ final class BayView extends BorderPane {
 
     private static final double SIDE_WIDTH = 320;
     private static final double SIDE_SHARE = 0.24;
+    /** Six shots and the headings. */
+    private static final double SHOTS_HEIGHT = 190;
     private static final double PATTERN_TEXT = 12;
 
     private final Workbench workbench;
@@ -47,7 +50,7 @@ final class BayView extends BorderPane {
     private final HBox figures;
     private Pattern shownPattern;
     private Node before;
-    private boolean spent;
+    private Node pressedAt;
 
     BayView(Workbench workbench, BayViewModel bay, BayKeys keys) {
         this.workbench = workbench;
@@ -67,7 +70,7 @@ final class BayView extends BorderPane {
         figures = figures();
         setLeft(left());
         setCenter(sheet());
-        addEventFilter(KeyEvent.KEY_PRESSED, event -> spent = false);
+        addEventFilter(KeyEvent.KEY_PRESSED, event -> pressedAt = getScene().getFocusOwner());
         addEventFilter(KeyEvent.KEY_TYPED, this::characterTyped);
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
         workbench.settings().map(now -> now.dark()).subscribe(this::setDark);
@@ -93,7 +96,7 @@ final class BayView extends BorderPane {
         side.setMinWidth(SIDE_WIDTH);
         side.prefWidthProperty().bind(widthProperty().multiply(SIDE_SHARE));
         VBox.setVgrow(pattern, Priority.ALWAYS);
-        VBox.setVgrow(shots, Priority.ALWAYS);
+        shots.setPrefHeight(SHOTS_HEIGHT);
         pattern.setMinHeight(0);
         pattern.setId("bay-pattern");
         shots.setMinHeight(0);
@@ -135,7 +138,7 @@ final class BayView extends BorderPane {
             pattern.setPicture(shownPattern == null ? null : new PatternPicture(shownPattern));
         }
         shots.show(sheet.shotColumns(), sheet.shots());
-        next.show(sheet.next(), sheet.warnings());
+        next.show(sheet.next(), bay.hiding().get().figures() ? List.of() : sheet.warnings());
         source.show(sheet.swings());
         actions.showTray(sheet.tray());
         BayLabels.write(empty, sheet.empty());
@@ -221,16 +224,15 @@ final class BayView extends BorderPane {
             BayAction.ofTypingKey(event.getCode().getName())
                     .or(() -> typing ? java.util.Optional.empty() : BayAction.ofKey(event.getCode().getName()))
                     .ifPresent(action -> {
-                        spent = true;
                         act(action);
                         event.consume();
                     });
         }
     }
 
-    /** A letter that did something is not typed as well into the field that has the focus by now. */
+    /** A key whose press moved the focus is not typed as well into the field that has it by now. */
     private void characterTyped(KeyEvent event) {
-        if (spent) {
+        if (pressedAt != getScene().getFocusOwner()) {
             event.consume();
         }
     }

@@ -32,7 +32,6 @@ final class PromptBar extends HBox {
         typed.setId("prompt-text");
         typed.setPrefWidth(170);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
-        addEventFilter(KeyEvent.KEY_TYPED, this::characterTyped);
     }
 
     void show(Prompt prompt) {
@@ -94,14 +93,6 @@ final class PromptBar extends HBox {
             String name = event.getCode().getName();
             event.consume();
             bay.choose(name.charAt(name.length() - 1) - '0');
-        }
-    }
-
-    /** A digit that chose is not typed as well. */
-    private void characterTyped(KeyEvent event) {
-        boolean digit = event.getCharacter().length() == 1 && Character.isDigit(event.getCharacter().charAt(0));
-        if (digit && asked != null && !asked.digitsAreTyped() && typed.getText().isEmpty()) {
-            event.consume();
         }
     }
 
