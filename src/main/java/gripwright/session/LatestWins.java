@@ -6,10 +6,10 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.logging.Level;
@@ -35,7 +35,7 @@ final class LatestWins<T> {
         void done(T value, Optional<Problem> failure);
     }
 
-    private final ScheduledExecutorService thread;
+    private final ScheduledThreadPoolExecutor thread;
     private final SavingPace pace;
     private final Duration delay;
     private final Work<T> work;
@@ -46,12 +46,15 @@ final class LatestWins<T> {
 
     /** @param delay how long a value waits for a newer one before it is worked on */
     LatestWins(String name, SavingPace pace, Duration delay, Work<T> work, Outcome<T> outcome) {
-        this.thread = Executors.newSingleThreadScheduledExecutor(task -> {
+        this.thread = new ScheduledThreadPoolExecutor(1, task -> {
             // A network that never answers must not keep the program from ending.
             Thread made = new Thread(task, name);
             made.setDaemon(true);
             return made;
         });
+        // An attempt that was to come later must not come after the end, when the file is already another's.
+        thread.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
+        thread.setRemoveOnCancelPolicy(true);
         this.pace = pace;
         this.delay = delay;
         this.work = work;
@@ -85,7 +88,7 @@ final class LatestWins<T> {
         try {
             Future<R> answer = thread.submit(task);
             return Optional.ofNullable(answer.get(patience.toMillis(), TimeUnit.MILLISECONDS));
-        } catch (TimeoutException | java.util.concurrent.RejectedExecutionException e) {
+        } catch (TimeoutException | RejectedExecutionException e) {
             return Optional.empty();
         } catch (ExecutionException e) {
             LOG.log(Level.WARNING, "A task beside the saving failed", e.getCause());

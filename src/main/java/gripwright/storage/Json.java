@@ -24,11 +24,18 @@ import java.util.Set;
 /** The one way this program spells JSON: strict when reading, pretty, in a fixed order and in UTF-8 when writing. */
 final class Json {
 
+    /** Set up once and never changed after; what it learns of the records is worth sharing. */
+    private static final ObjectMapper SHARED = configured();
+
     private Json() {
     }
 
-    /** Fields by the names of the records' components and in their order; nothing guessed when reading. */
     static ObjectMapper mapper() {
+        return SHARED;
+    }
+
+    /** Fields by the names of the records' components and in their order; nothing guessed when reading. */
+    private static ObjectMapper configured() {
         JsonMapper mapper = JsonMapper.builder()
                 .addModule(new JavaTimeModule())
                 .addModule(new TradeModule())

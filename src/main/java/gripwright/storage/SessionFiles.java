@@ -42,8 +42,8 @@ public final class SessionFiles implements SessionRepository {
     private final EarlierVersions versions;
     /** Files of which the content found at opening was kept already. */
     private final Set<Path> keptAsFound = ConcurrentHashMap.newKeySet();
-    /** What was being written when a saving failed half-way: found in the file later, it is this window's own. */
-    private final Map<Path, String> attempted = new ConcurrentHashMap<>();
+    /** What was in a file and what was to be when a saving failed half-way: either is this window's own. */
+    private final Map<Path, Set<String>> attempted = new ConcurrentHashMap<>();
 
     /** @param versionsFolder where earlier versions are kept, on this computer */
     public SessionFiles(Path versionsFolder) {
@@ -146,14 +146,16 @@ public final class SessionFiles implements SessionRepository {
     private SaveOutcome exchange(FileState file, byte[] content) throws IOException {
         Path path = file.path();
         try {
+            String before = Fingerprint.ABSENT;
             if (disk.exists(path)) {
                 byte[] found = disk.read(path);
                 if (!isOurs(file, found)) {
                     return new SaveOutcome.Changed();
                 }
                 keepVersion(path, found);
+                before = Fingerprint.of(found);
             }
-            attempted.put(path, Fingerprint.of(content));
+            attempted.put(path, Set.copyOf(List.of(before, Fingerprint.of(content))));
             new AtomicFile(disk).write(path, content, () -> {
                 boolean ours = disk.exists(path) ? isOurs(file, disk.read(path)) : true;
                 if (!ours || !locks.isHeld(path)) {
@@ -169,7 +171,7 @@ public final class SessionFiles implements SessionRepository {
 
     private boolean isOurs(FileState file, byte[] found) {
         String fingerprint = Fingerprint.of(found);
-        return fingerprint.equals(file.fingerprint()) || fingerprint.equals(attempted.get(file.path()));
+        return fingerprint.equals(file.fingerprint()) || attempted.getOrDefault(file.path(), Set.of()).contains(fingerprint);
     }
 
     /** A version that can't be kept must not keep the session from being saved. */

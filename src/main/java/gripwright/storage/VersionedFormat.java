@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.deser.DeserializationProblemHandler;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gripwright.model.Problem;
@@ -73,10 +74,10 @@ final class VersionedFormat<T> {
             JsonNode document = mapper.readTree(bytes);
             int found = versionOf(document, where);
             List<Problem> passedOver = new ArrayList<>();
-            ObjectMapper reader = mapper.copy().addHandler(new UnknownFields(where, bytes, passedOver));
+            ObjectReader reader = mapper.readerFor(type).withHandler(new UnknownFields(where, bytes, passedOver));
             T value = found == version
                     ? readPresent(reader, bytes)
-                    : reader.treeToValue(migrated((ObjectNode) document, found, where).get(kind), type);
+                    : migratedValue(reader, (ObjectNode) document, found, where);
             if (value == null) {
                 throw refused(where, "'" + kind + "' holds nothing, so there is no " + kind + " to open.");
             }
@@ -88,16 +89,21 @@ final class VersionedFormat<T> {
         }
     }
 
-    private T readPresent(ObjectMapper reader, byte[] bytes) throws IOException {
-        try (JsonParser parser = reader.createParser(bytes)) {
+    private T migratedValue(ObjectReader reader, ObjectNode document, int found, String where)
+            throws IOException, ProblemException {
+        JsonNode content = migrated(document, found, where).get(kind);
+        return content == null ? null : reader.readValue(content);
+    }
+
+    private T readPresent(ObjectReader reader, byte[] bytes) throws IOException {
+        try (JsonParser parser = mapper.createParser(bytes)) {
             parser.nextToken();
             while (parser.nextToken() != null) {
                 String field = parser.currentName();
                 parser.nextToken();
                 if (kind.equals(field)) {
                     // The whole was read once already; here the rest of the document follows the content.
-                    return reader.reader().without(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-                            .forType(type).readValue(parser);
+                    return reader.without(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).readValue(parser);
                 }
                 parser.skipChildren();
             }

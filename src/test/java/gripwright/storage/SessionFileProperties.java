@@ -59,7 +59,7 @@ class SessionFileProperties {
         return SessionArbitraries.stocks();
     }
 
-    @Property(tries = 300)
+    @Property(tries = 200)
     void anySessionSurvivesSaveAndLoadUnchanged(@ForAll("sessions") Session session) throws ProblemException {
         Path file = FOLDER.get().resolve("session.json");
         files.write(file, session);
