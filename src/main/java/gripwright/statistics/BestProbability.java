@@ -58,7 +58,7 @@ final class BestProbability {
         int driftReach = nodes.hasDrift() ? HALF_NODES : 0;
         int commonReach = common ? HALF_NODES : 0;
         for (int k = 0; k < groups; k++) {
-            width[k] = sigma * Math.sqrt(nodes.own[node * groups + k]);
+            width[k] = sigma * nodes.ownRoot[node * groups + k];
         }
         for (int x = -driftReach; x <= driftReach; x++) {
             double drift = nodes.slope[node] + sigma * nodes.slopeError[node] * x * STEP;

@@ -101,15 +101,36 @@ final class BlockedData {
         return scale == 0;
     }
 
-    /** Whether nothing is left within blocks of what the columns do not explain, although there are values to tell. */
-    boolean noVariationWithin(boolean drift) {
-        int rank = drift ? rankWithin : rankWithinGroups;
+    /**
+     * What is left within blocks of what group columns (and the drift) do not explain.
+     *
+     * @param driftPrecisionRoot 1/prior deviation of the drift; 0 for a flat prior
+     */
+    double residualWithin(boolean drift, double driftPrecisionRoot) {
+        int t = present.length;
         double rest = 0;
-        for (int r = rank; r < within.length; r++) {
-            rest += within[r][present.length + 1] * within[r][present.length + 1];
+        for (int r = rankWithinGroups; r < within.length; r++) {
+            double entry = within[r][t + 1];
+            boolean pivotOfDrift = r == rankWithinGroups && rankWithin > rankWithinGroups;
+            double kept = 1;
+            if (drift && pivotOfDrift) {
+                double prior = driftPrecisionRoot * driftPrecisionRoot;
+                kept = prior / (within[r][t] * within[r][t] + prior);
+            }
+            rest += kept * entry * entry;
         }
-        double rounding = 8 * Math.ulp(Math.abs(offset) + scale) / scale;
-        return n - blocks() - rank > 0 && rest <= n * Math.max(ROUNDING, rounding * rounding);
+        return rest;
+    }
+
+    /** How many values within blocks are left over by group columns and, if it is free, by the drift. */
+    int freeWithin(boolean freeDrift) {
+        return n - blocks() - (freeDrift ? rankWithin : rankWithinGroups);
+    }
+
+    /** Sums of squares of standardised values that are no more than rounding. */
+    double rounding() {
+        double digits = 8 * Math.ulp(Math.abs(offset) + scale) / scale;
+        return n * Math.max(ROUNDING, digits * digits);
     }
 
     /** Whether the likelihood depends on the ratio of block variance to noise. */

@@ -25,10 +25,14 @@ abstract class GridNodes {
     private static final double NEGLIGIBLE = 1e-26;
     /** For choosing no far tails are wanted. */
     private static final double NEGLIGIBLE_FOR_CHOICE = 1e-11;
+    /** In scales of the prior: beyond it the nodes of the usual rule are wider apart than the posterior may be. */
+    private static final double FAR_OUT = 4;
+    private static final double FAR_OUT_MASS = 0.01;
 
     final int p;
     final int groups;
     final int nu;
+    final LegendreRule rule;
     final double[] tau;
     final double[] tauMass;
     final int[] base;
@@ -43,6 +47,7 @@ abstract class GridNodes {
         this.p = system.p;
         this.groups = system.data.present.length;
         this.nu = system.nu;
+        this.rule = grid.rule;
         this.tauMass = grid.mass;
         this.gridIndex = grid.kept;
         int count = grid.kept.length;
@@ -65,6 +70,7 @@ abstract class GridNodes {
         this.p = flat.p;
         this.groups = flat.groups;
         this.nu = grid.nu;
+        this.rule = flat.rule;
         this.tau = flat.tau;
         this.gridIndex = flat.gridIndex;
         int[] kept = normalise(grid.logWeight, NEGLIGIBLE_FOR_CHOICE);
@@ -86,14 +92,20 @@ abstract class GridNodes {
     /** The solutions and weights for every tau, before they are cast into nodes. */
     static final class FlatGrid {
         final LeastSquares system;
+        final LegendreRule rule;
         final double[] tau;
         final LeastSquares.Solution[] solutions;
         final double[] mass;
         final int[] kept;
 
         FlatGrid(LeastSquares system, BlockPrior prior) {
+            this(system, prior, HalfLineGrid.ruleForBlocks(system.data.blocks()));
+        }
+
+        private FlatGrid(LeastSquares system, BlockPrior prior, LegendreRule rule) {
             this.system = system;
-            HalfLineGrid grid = HalfLineGrid.forBlocks(system.data.blocks(), prior.scale());
+            this.rule = rule;
+            HalfLineGrid grid = HalfLineGrid.of(rule, prior.scale());
             tau = grid.nodes();
             solutions = new LeastSquares.Solution[tau.length];
             mass = new double[tau.length];
@@ -102,6 +114,17 @@ abstract class GridNodes {
                 mass[i] = solutions[i].logLikelihood(system.nu) + prior.logDensity(tau[i]) + grid.logWeights()[i];
             }
             kept = normalise(mass, NEGLIGIBLE);
+        }
+
+        /** The grid, with more nodes where the posterior lies so far out that the usual ones stand too wide there. */
+        static FlatGrid of(LeastSquares system, BlockPrior prior) {
+            FlatGrid usual = new FlatGrid(system, prior);
+            double farOut = 0;
+            for (int i = 0; i < usual.mass.length; i++) {
+                farOut += usual.tau[i] > FAR_OUT * prior.scale() ? usual.mass[i] : 0;
+            }
+            return farOut > FAR_OUT_MASS && usual.rule != HalfLineGrid.FINEST
+                ? new FlatGrid(system, prior, HalfLineGrid.FINEST) : usual;
         }
     }
 

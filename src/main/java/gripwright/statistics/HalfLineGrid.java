@@ -16,20 +16,16 @@ record HalfLineGrid(double[] nodes, double[] logWeights) {
 
     private static final LegendreRule USUAL = LegendreRule.ofOrder(USUAL_ORDER);
     private static final LegendreRule DOUBLE = LegendreRule.ofOrder(2 * USUAL_ORDER);
-    private static final LegendreRule QUADRUPLE = LegendreRule.ofOrder(4 * USUAL_ORDER);
+    /** For posteriors that the other rules would be too coarse for. */
+    static final LegendreRule FINEST = LegendreRule.ofOrder(4 * USUAL_ORDER);
     private static final LegendreRule SPREAD = LegendreRule.ofOrder(SPREAD_ORDER);
 
     /**
-     * The grid for the ratio tau. The likelihood narrows as blocks become more: 64 nodes keep ten digits up to some 60
+     * The rule for the ratio tau. The likelihood narrows as blocks become more: 64 nodes keep ten digits up to some 60
      * blocks, then twice and four times as many are taken.
      */
-    static HalfLineGrid forBlocks(int blocks, double scale) {
-        return of(ruleForBlocks(blocks), scale);
-    }
-
-    /** The rule on [-1, 1] behind {@link #forBlocks}. */
     static LegendreRule ruleForBlocks(int blocks) {
-        return blocks <= MOST_BLOCKS_FOR_USUAL ? USUAL : blocks <= MOST_BLOCKS_FOR_DOUBLE ? DOUBLE : QUADRUPLE;
+        return blocks <= MOST_BLOCKS_FOR_USUAL ? USUAL : blocks <= MOST_BLOCKS_FOR_DOUBLE ? DOUBLE : FINEST;
     }
 
     /** The grid for the spread of the group means, whose likelihood is never narrow: groups are few. */
@@ -37,7 +33,7 @@ record HalfLineGrid(double[] nodes, double[] logWeights) {
         return of(SPREAD, scale);
     }
 
-    private static HalfLineGrid of(LegendreRule rule, double scale) {
+    static HalfLineGrid of(LegendreRule rule, double scale) {
         double[] nodes = new double[rule.size()];
         double[] logWeights = new double[rule.size()];
         for (int i = 0; i < nodes.length; i++) {

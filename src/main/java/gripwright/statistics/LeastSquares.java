@@ -51,6 +51,14 @@ final class LeastSquares {
         this.nu = data.n - p + (driftPrecisionRoot > 0 ? 1 : 0);
     }
 
+    /** Whether the model explains every value within blocks exactly, so that no noise is left to estimate. */
+    boolean noNoise() {
+        boolean freeDrift = drift && driftPrecisionRoot == 0;
+        double rest = data.freeWithin(freeDrift) > 0
+            ? data.residualWithin(drift, driftPrecisionRoot) : solve(0).residualSquares();
+        return rest <= data.rounding();
+    }
+
     /** Solves for one ratio of variances. */
     Solution solve(double rho) {
         double logBlocks = 0;

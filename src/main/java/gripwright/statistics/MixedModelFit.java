@@ -35,7 +35,7 @@ public final class MixedModelFit {
         this.covariateGiven = covariateGiven;
         this.notIdentified = Collections.unmodifiableSet(examine(system, options.driftPrior()));
         this.columnOfGroup = columns(data);
-        this.flat = isAvailable() ? flatNodes(new GridNodes.FlatGrid(system, options.blockPrior())) : null;
+        this.flat = isAvailable() ? flatNodes(GridNodes.FlatGrid.of(system, options.blockPrior())) : null;
         this.nodes = withGroupPrior(flat);
     }
 
@@ -99,7 +99,7 @@ public final class MixedModelFit {
         if (data.allEqual()) {
             return Optional.of(NotIdentified.ALL_VALUES_EQUAL);
         }
-        if (data.noVariationWithin(model.drift)) {
+        if (model.noNoise()) {
             return Optional.of(NotIdentified.NO_VARIATION_WITHIN_BLOCKS);
         }
         return model.nu <= 2 ? Optional.of(NotIdentified.STANDARD_DEVIATIONS) : Optional.empty();
@@ -255,8 +255,26 @@ public final class MixedModelFit {
 
     /** The ratio of the standard deviation between blocks to the residual one. */
     public ScalePosterior blockRatio() {
-        return isAvailable() ? ScalePosterior.ofRatio(nodes, data.blocks(), options.blockPrior().scale())
+        return isAvailable() ? ScalePosterior.ofRatio(nodes, options.blockPrior().scale())
             : ScalePosterior.undefined();
+    }
+
+    /**
+     * How many times better a prior on tau twice as wide explains these values (a Bayes factor): about 1 or less where the
+     * prior fits, above 3 where values and prior disagree and {@link BlockPrior#CAUTIOUS} deserves a look.
+     */
+    public double evidenceForWiderBlockPrior() {
+        if (!isAvailable()) {
+            return Double.NaN;
+        }
+        double scale = options.blockPrior().scale();
+        BlockPrior wider = new BlockPrior(2 * scale);
+        double sum = 0;
+        for (int i = 0; i < flat.size(); i++) {
+            double tau = flat.tau[flat.base[i]];
+            sum += flat.weight[i] * Math.exp(wider.logDensity(tau) - options.blockPrior().logDensity(tau));
+        }
+        return sum;
     }
 
     /** The residual standard deviation. */
@@ -266,7 +284,7 @@ public final class MixedModelFit {
 
     /** The standard deviation between blocks. */
     public ScalePosterior blockStandardDeviation() {
-        return isAvailable() ? ScalePosterior.ofBlocks(nodes, data.blocks(), options.blockPrior().scale(), data.scale)
+        return isAvailable() ? ScalePosterior.ofBlocks(nodes, options.blockPrior().scale(), data.scale)
             : ScalePosterior.undefined();
     }
 

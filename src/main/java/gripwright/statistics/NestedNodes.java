@@ -19,8 +19,9 @@ package gripwright.statistics;
  * <tr><td>precision, y, t</td><td>B K</td><td>w_k, y_k, t_k for each tau</td></tr>
  * <tr><td>slopeRoot, slopeRight</td><td>B</td><td>r and r beta_0</td></tr>
  * <tr><td>level, lean</td><td>N K</td><td>A_k, B_k</td></tr>
- * <tr><td>own</td><td>N K</td><td>D_k</td></tr>
+ * <tr><td>ownRoot</td><td>N K</td><td>sqrt(D_k)</td></tr>
  * <tr><td>share</td><td>N K</td><td>s_k/sqrt(H), the part of m's deviation; all 0 under the flat prior</td></tr>
+ * <tr><td>tilt, tiltFactor</td><td>N K, N</td><td>u = share/ownRoot and 1/(1 + sqrt(1 + u'u)), for draws</td></tr>
  * <tr><td>slope, slopeError</td><td>N</td><td>drift and its root variance over sigma; 0 without drift</td></tr>
  * </table>
  */
@@ -33,10 +34,12 @@ final class NestedNodes extends GridNodes {
     private final double[] slopeRight;
     final double[] level;
     final double[] lean;
-    final double[] own;
+    final double[] ownRoot;
     final double[] share;
     final double[] slope;
     final double[] slopeError;
+    private final double[] tilt;
+    private final double[] tiltFactor;
 
     NestedNodes(FlatGrid grid) {
         super(grid);
@@ -46,8 +49,10 @@ final class NestedNodes extends GridNodes {
         t = new double[bases * groups];
         slopeRoot = new double[bases];
         slopeRight = new double[bases];
-        own = new double[bases * groups];
+        ownRoot = new double[bases * groups];
         share = new double[bases * groups];
+        tilt = share;
+        tiltFactor = new double[bases];
         slope = new double[bases];
         slopeError = new double[bases];
         for (int b = 0; b < bases; b++) {
@@ -55,7 +60,7 @@ final class NestedNodes extends GridNodes {
             for (int k = 0; k < groups; k++) {
                 double root = solution.triangle()[k * p + k];
                 precision[b * groups + k] = root * root;
-                own[b * groups + k] = 1 / (root * root);
+                ownRoot[b * groups + k] = 1 / root;
                 y[b * groups + k] = solution.right()[k] / root;
                 t[b * groups + k] = hasDrift() ? solution.triangle()[k * p + p - 1] / root : 0;
             }
@@ -79,8 +84,10 @@ final class NestedNodes extends GridNodes {
         slopeRight = flat.slopeRight;
         level = new double[size() * groups];
         lean = new double[size() * groups];
-        own = new double[size() * groups];
+        ownRoot = new double[size() * groups];
         share = new double[size() * groups];
+        tilt = new double[size() * groups];
+        tiltFactor = new double[size()];
         slope = new double[size()];
         slopeError = new double[size()];
         Pooling pooling = new Pooling(flat);
@@ -89,15 +96,19 @@ final class NestedNodes extends GridNodes {
             slope[i] = pooling.slope;
             slopeError[i] = hasDrift() ? 1 / Math.sqrt(pooling.slopeSquares) : 0;
             double rootTotal = Math.sqrt(pooling.total);
+            double length = 0;
             for (int k = 0; k < groups; k++) {
                 int from = base[i] * groups + k;
                 int to = i * groups + k;
                 double shrink = pooling.shrink[k];
                 level[to] = y[from] + shrink * (pooling.meanY - y[from]);
                 lean[to] = t[from] + shrink * (pooling.meanT - t[from]);
-                own[to] = (1 - shrink) / precision[from];
+                ownRoot[to] = Math.sqrt((1 - shrink) / precision[from]);
                 share[to] = shrink / rootTotal;
+                tilt[to] = share[to] / ownRoot[to];
+                length += tilt[to] * tilt[to];
             }
+            tiltFactor[i] = 1 / (1 + Math.sqrt(1 + length));
         }
     }
 
@@ -215,7 +226,7 @@ final class NestedNodes extends GridNodes {
                     int at = i * groups + k;
                     middle += factor * level[at];
                     along -= factor * lean[at];
-                    variance += factor * factor * own[at];
+                    variance += factor * factor * ownRoot[at] * ownRoot[at];
                     shared += factor * share[at];
                 }
             }
@@ -228,23 +239,20 @@ final class NestedNodes extends GridNodes {
 
     /**
      * Given the drift the means have the covariance D + v v', v = share; its root D^(1/2) (I + gamma u u'), u = D^(-1/2) v,
-     * gamma = (sqrt(1 + u'u) - 1)/u'u, needs no score for m.
+     * gamma = 1/(1 + sqrt(1 + u'u)), needs no score for m.
      */
     @Override
     void draw(int node, double sigma, double[] scores, double[] coefficients) {
         int at = node * groups;
         double drift = slope[node] + (hasDrift() ? sigma * slopeError[node] * scores[groups] : 0);
-        double length = 0;
         double along = 0;
         for (int k = 0; k < groups; k++) {
-            double u = share[at + k] / Math.sqrt(own[at + k]);
-            length += u * u;
-            along += u * scores[k];
+            along += tilt[at + k] * scores[k];
         }
-        double gamma = length > 0 ? along / (1 + Math.sqrt(1 + length)) : 0;
+        along *= tiltFactor[node];
         for (int k = 0; k < groups; k++) {
             coefficients[k] = level[at + k] - lean[at + k] * drift
-                + sigma * (Math.sqrt(own[at + k]) * scores[k] + share[at + k] * gamma);
+                + sigma * (ownRoot[at + k] * scores[k] + share[at + k] * along);
         }
         if (hasDrift()) {
             coefficients[groups] = drift;
@@ -273,7 +281,7 @@ final class NestedNodes extends GridNodes {
                 }
             }
             if (r < groups) {
-                result[r][r] += own[node * groups + r];
+                result[r][r] += ownRoot[node * groups + r] * ownRoot[node * groups + r];
             }
         }
         return result;

@@ -40,13 +40,13 @@ public final class ScalePosterior {
     }
 
     /** The ratio tau, whose density is a polynomial in u = tau/(tau + scale). */
-    static ScalePosterior ofRatio(GridNodes nodes, int blocks, double scale) {
+    static ScalePosterior ofRatio(GridNodes nodes, double scale) {
         double mean = 0;
         for (int i = 0; i < nodes.size(); i++) {
             mean += nodes.weight[i] * nodes.tau[nodes.base[i]];
         }
         return new ScalePosterior(mean, mean, () -> {
-            LegendreSeries series = new LegendreSeries(HalfLineGrid.ruleForBlocks(blocks), nodes.tauMass);
+            LegendreSeries series = new LegendreSeries(nodes.rule, nodes.tauMass);
             return tau -> series.cumulative(2 * tau / (tau + scale) - 1);
         });
     }
@@ -55,9 +55,10 @@ public final class ScalePosterior {
     static ScalePosterior ofResidual(GridNodes nodes, double unit) {
         double mean = 0;
         for (int i = 0; i < nodes.size(); i++) {
-            mean += nodes.weight[i] * meanScale(nodes.squares[i], nodes.nu);
+            mean += nodes.weight[i] * Math.sqrt(nodes.squares[i]);
         }
-        return new ScalePosterior(mean * unit, Math.sqrt(nodes.squares[0] / nodes.nu) * unit, () -> x -> {
+        mean *= meanInverseChi(nodes.nu) * unit;
+        return new ScalePosterior(mean, Math.sqrt(nodes.squares[0] / nodes.nu) * unit, () -> x -> {
             double sum = 0;
             for (int i = 0; i < nodes.size(); i++) {
                 sum += nodes.weight[i] * notAbove(x / unit, nodes.squares[i], nodes.nu);
@@ -70,16 +71,18 @@ public final class ScalePosterior {
      * The standard deviation between blocks, tau sigma. Given tau it is narrower than the nodes of tau are apart, so
      * that the density of tau is first carried over to a finer rule.
      */
-    static ScalePosterior ofBlocks(GridNodes nodes, int blocks, double scale, double unit) {
+    static ScalePosterior ofBlocks(GridNodes nodes, double scale, double unit) {
         double mean = 0;
         for (int i = 0; i < nodes.size(); i++) {
-            mean += nodes.weight[i] * nodes.tau[nodes.base[i]] * meanScale(nodes.squares[i], nodes.nu);
+            mean += nodes.weight[i] * nodes.tau[nodes.base[i]] * Math.sqrt(nodes.squares[i]);
         }
-        return new ScalePosterior(mean * unit, mean * unit, () -> blockDistribution(nodes, blocks, scale, unit));
+        double estimate = mean * meanInverseChi(nodes.nu) * unit;
+        double start = mean / Math.sqrt(nodes.nu) * unit;
+        return new ScalePosterior(estimate, start, () -> blockDistribution(nodes, scale, unit));
     }
 
-    private static DoubleUnaryOperator blockDistribution(GridNodes nodes, int blocks, double scale, double unit) {
-        LegendreSeries series = new LegendreSeries(HalfLineGrid.ruleForBlocks(blocks), nodes.tauMass);
+    private static DoubleUnaryOperator blockDistribution(GridNodes nodes, double scale, double unit) {
+        LegendreSeries series = new LegendreSeries(nodes.rule, nodes.tauMass);
         LegendreRule fine = FINE.repeated(-1, 1, FINE_PANELS);
         double[] weight = new double[fine.size()];
         double[] squares = new double[fine.size()];
@@ -126,10 +129,10 @@ public final class ScalePosterior {
         };
     }
 
-    /** E sqrt(S/chi^2), infinite with one degree of freedom. */
-    private static double meanScale(double squares, double nu) {
+    /** E sqrt(1/chi^2), infinite with one degree of freedom. */
+    private static double meanInverseChi(double nu) {
         return nu <= 1 ? Double.POSITIVE_INFINITY
-            : Math.sqrt(squares / 2) * Math.exp(Gamma.logGamma((nu - 1) / 2) - Gamma.logGamma(nu / 2));
+            : Math.sqrt(0.5) * Math.exp(Gamma.logGamma((nu - 1) / 2) - Gamma.logGamma(nu / 2));
     }
 
     private static double notAbove(double x, double squares, double nu) {
@@ -161,7 +164,7 @@ public final class ScalePosterior {
             return Double.NaN;
         }
         DoubleUnaryOperator distribution = cumulative.get();
-        double start = Double.isInfinite(unit) ? 1 : unit;
+        double start = unit;
         double low = start;
         double high = start;
         while (low > start * 1e-12 && distribution.applyAsDouble(low) >= probability) {

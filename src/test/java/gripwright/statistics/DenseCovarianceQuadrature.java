@@ -13,8 +13,7 @@ import org.apache.commons.math3.linear.RealVector;
  */
 final class DenseCovarianceQuadrature {
 
-    /** The products are symmetric by construction; entries near 0 are so only to rounding. */
-    private static final double SYMMETRY = 1e-3;
+    private static final double SYMMETRY = 1e-9;
 
     private final double[] y;
     private final int[] group;
@@ -90,7 +89,8 @@ final class DenseCovarianceQuadrature {
         CholeskyDecomposition chol = new CholeskyDecomposition(v, SYMMETRY, 1e-300);
         RealMatrix inverse = chol.getSolver().getInverse();
         RealVector data = MatrixUtils.createRealVector(y);
-        RealMatrix information = x.transpose().multiply(inverse).multiply(x);
+        RealMatrix product = x.transpose().multiply(inverse).multiply(x);
+        RealMatrix information = product.add(product.transpose()).scalarMultiply(0.5); // free of rounding's asymmetry
         RealMatrix covariance = new CholeskyDecomposition(information, SYMMETRY, 1e-300).getSolver().getInverse();
         RealVector b = covariance.operate(x.transpose().operate(inverse.operate(data)));
         RealVector rest = data.subtract(x.operate(b));
