@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The posterior against an implementation of the same model in R; see reference/PROVENANCE-mixed.md. */
+/** The posterior against an implementation of the same model in R; see reference/MIXED-PROVENANCE.md. */
 class MixedModelReferenceTest {
 
     private static final JsonNode REFERENCE = MixedReference.json("reference_grid_engine.json").get("results");

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
-/** The published data sets and reference values that the mixed model is checked against; see reference/PROVENANCE-mixed.md. */
+/** The published data sets and reference values that the mixed model is checked against; see reference/MIXED-PROVENANCE.md. */
 final class MixedReference {
 
     /** One data set as the model takes it. Group and block numbers are in order of first appearance. */

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Restricted maximum likelihood against R, see reference/PROVENANCE-mixed.md, and against printed values. */
+/** Restricted maximum likelihood against R, see reference/MIXED-PROVENANCE.md, and against printed values. */
 class RemlReferenceTest {
 
     private static final JsonNode REFERENCE = MixedReference.json("reference_mixed.json").get("results");
