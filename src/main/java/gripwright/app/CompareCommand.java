@@ -2,6 +2,7 @@ package gripwright.app;
 
 import gripwright.comparison.Comparer;
 import gripwright.comparison.Comparison;
+import gripwright.comparison.Sensitivity;
 import gripwright.model.ClubTest;
 import gripwright.model.Configuration;
 import gripwright.model.ProblemException;
@@ -34,6 +35,10 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--reference", paramLabel = "LABEL", description = "the configuration to compare with")
     private String reference;
 
+    @Option(names = "--sensitivity", description = "also read the session other ways: set-aside shots back in, "
+            + "one stint left out, a more cautious prior")
+    private boolean sensitivity;
+
     @Option(names = "--settings", paramLabel = "FILE", description = "the shop's settings; else the program's own")
     private Path settingsFile;
 
@@ -48,17 +53,25 @@ final class CompareCommand implements Callable<Integer> {
         ShopSettings shop = input.settings(settingsFile);
         Comparer comparer = Comparer.withSettings(shop);
         List<Comparison> comparisons = new ArrayList<>();
+        List<Sensitivity> sensitivities = new ArrayList<>();
         for (ClubTest test : tests(session)) {
             String referenceId = reference == null ? null
                     : test.labelled(reference).map(Configuration::id).orElseThrow();
             comparisons.add(comparer.compare(session, test, referenceId));
+            if (sensitivity) {
+                sensitivities.add(comparer.sensitivity(session, test, referenceId));
+            }
         }
         if (json) {
             Map<String, Object> tree = CompareJson.of(comparisons);
+            if (sensitivity) {
+                tree.put("sensitivity", CompareJson.sensitivities(sensitivities));
+            }
             output.out().print(JsonText.write(tree));
         } else {
             CompareText text = new CompareText(session, shop);
             output.out().print(text.of(comparisons));
+            sensitivities.forEach(each -> output.out().print(text.of(each)));
         }
         return 0;
     }

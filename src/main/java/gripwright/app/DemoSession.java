@@ -2,6 +2,7 @@ package gripwright.app;
 
 import gripwright.model.ProblemException;
 import gripwright.model.Session;
+import gripwright.model.Stock;
 import gripwright.storage.SessionFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -22,5 +23,10 @@ final class DemoSession {
             }
             return new SessionFile().parse(stream.readAllBytes(), FILE).value();
         }
+    }
+
+    /** The stock list that a shop begins with. */
+    static Stock stock() throws IOException, ProblemException {
+        return StartingStock.of(read());
     }
 }

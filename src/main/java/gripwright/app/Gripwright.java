@@ -10,7 +10,8 @@ import picocli.CommandLine.Command;
 @Command(name = "gripwright", mixinStandardHelpOptions = true, version = "Gripwright 0.1",
         description = {"Compares golf grips for one player, shot by shot, and says what a handful of shots can prove.",
             "Without a command it opens the window."},
-        subcommands = {IntakeCommand.class, CompareCommand.class, SummaryCommand.class, DemoDataCommand.class},
+        subcommands = {IntakeCommand.class, CompareCommand.class, BalanceCommand.class, SummaryCommand.class,
+            WindowCommand.class, DemoDataCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:done", "1:the work could not be done; a sentence says why", "2:the command was used wrongly"})
 public final class Gripwright implements Runnable {

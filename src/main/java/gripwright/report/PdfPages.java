@@ -27,6 +27,7 @@ final class PdfPages {
 
     static byte[] of(String xhtml, PagePictures pictures, Look look) throws IOException {
         ShippedFonts.register();
+        ShippedFontMapper.install();
         XRLog.setLoggingEnabled(false);
         DefaultObjectDrawerFactory drawers = new DefaultObjectDrawerFactory();
         drawers.registerDrawer(PictureDrawer.TYPE, new PictureDrawer(pictures, look));

@@ -1,10 +1,12 @@
 package gripwright.desktop.compare;
 
+import gripwright.comparison.Comparer;
 import gripwright.comparison.Comparison;
 import gripwright.comparison.MetricComparison;
 import gripwright.comparison.MishitFlag;
 import gripwright.comparison.Sensitivity;
 import gripwright.desktop.support.Derived;
+import gripwright.desktop.support.Snapshot;
 import gripwright.desktop.support.Workbench;
 import gripwright.model.ClubTest;
 import gripwright.model.Configuration;
@@ -100,6 +102,7 @@ public final class CompareViewModel {
             topics.add(Topic.of(Topic.Kind.FEEL));
         }
         topics.add(Topic.of(Topic.Kind.MISHITS));
+        topics.add(Topic.of(Topic.Kind.OTHERWISE));
         return topics;
     }
 
@@ -150,5 +153,20 @@ public final class CompareViewModel {
     /** What is going on with it; empty when nothing is. */
     public ReadOnlyStringProperty sensitivityState() {
         return sensitivityState.getReadOnlyProperty();
+    }
+
+    /** Works it out in the background; a result for a session that has changed meanwhile is dropped. */
+    public void workOutSensitivity() {
+        Snapshot snapshot = workbench.snapshot();
+        sensitivityState.set("Working it out \u2026");
+        workbench.inBackground(
+                () -> Comparer.withSettings(snapshot.settings()).sensitivity(snapshot.session(), snapshot.test()),
+                result -> {
+                    if (snapshot.revision() == workbench.revision().get()) {
+                        sensitivity.set(result);
+                        sensitivityState.set("");
+                    }
+                },
+                failure -> sensitivityState.set("This could not be worked out: " + failure.getMessage()));
     }
 }

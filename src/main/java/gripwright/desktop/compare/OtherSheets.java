@@ -210,6 +210,7 @@ final class OtherSheets {
         Sensitivity now = model.sensitivity().get();
         if (now == null) {
             Button work = new Button("Work it out");
+            work.setOnAction(event -> model.workOutSensitivity());
             work.disableProperty().bind(model.sensitivityState().isNotEmpty());
             javafx.scene.control.Label state = Sheets.quiet("");
             state.textProperty().bind(model.sensitivityState());
