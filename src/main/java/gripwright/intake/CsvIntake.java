@@ -140,8 +140,7 @@ public final class CsvIntake {
             return IntakeResult.failed(sourceName, fatal(sourceName,
                     "The file is empty. Nothing was taken; try again when there are readings in it."));
         }
-        TakenReadings taken = TakenReadings.of(alreadyTaken, kind, sourceName);
-        taken.beginPass();
+        TakenReadings.Pass taken = TakenReadings.of(alreadyTaken, kind, sourceName).beginPass();
         return new FileReading(this, sourceName, taken).whole(text, encoding).result();
     }
 

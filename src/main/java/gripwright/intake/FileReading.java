@@ -14,11 +14,11 @@ final class FileReading {
 
     private final CsvIntake settings;
     private final String source;
-    private final TakenReadings taken;
+    private final TakenReadings.Pass taken;
     private final List<Problem> problems = new ArrayList<>();
     private final ColumnQuestions questions;
 
-    FileReading(CsvIntake settings, String source, TakenReadings taken) {
+    FileReading(CsvIntake settings, String source, TakenReadings.Pass taken) {
         this.settings = settings;
         this.source = source;
         this.taken = taken;
@@ -97,7 +97,8 @@ final class FileReading {
                 && questions.open().isEmpty()) {
             problems.add(0, noReadings(headers.get(0)));
         }
-        return outcome(lines, delimiter, encoding, headers, numbers, context, rows, reading.known());
+        Outcome outcome = outcome(lines, delimiter, encoding, headers, numbers, context, rows, reading.known());
+        return outcome.continuation == null && known != null ? new Outcome(outcome.result, known) : outcome;
     }
 
     private Outcome outcome(FileLines lines, char delimiter, String encoding, List<FileHeader> headers,

@@ -27,7 +27,7 @@ final class RowReading {
     private final String source;
     private final NumberPlan numbers;
     private final RowContext context;
-    private final TakenReadings taken;
+    private final TakenReadings.Pass taken;
     private final List<Problem> problems;
     private final ColumnQuestions questions;
     private final RowKeys keys = new RowKeys();
@@ -36,7 +36,7 @@ final class RowReading {
     private int linesWithOldId;
     private int firstLineWithOldId;
 
-    RowReading(CsvIntake settings, String source, NumberPlan numbers, RowContext context, TakenReadings taken,
+    RowReading(CsvIntake settings, String source, NumberPlan numbers, RowContext context, TakenReadings.Pass taken,
             List<Problem> problems, ColumnQuestions questions) {
         this.settings = settings;
         this.source = source;

@@ -6,9 +6,12 @@ import gripwright.model.Shot;
 import gripwright.model.ShotSource;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Remembers the readings already taken from one source, and tells whether a row is one of them.
@@ -24,28 +27,9 @@ final class TakenReadings {
     private static final double SAME = 2e-3;
     private static final double SAME_NEAR_ZERO = 0.06;
 
-    private final Map<String, List<Entry>> byId = new HashMap<>();
-    private final Map<String, List<Entry>> byTime = new HashMap<>();
-    private final Map<String, Tally> byRow = new HashMap<>();
-    private int pass;
-
-    /** One reading that was taken, and the last pass over the file that met it. */
-    private static final class Entry {
-        private final Candidate row;
-        private int metIn;
-
-        Entry(Candidate row, int metIn) {
-            this.row = row;
-            this.metIn = metIn;
-        }
-    }
-
-    /** How many identical rows were taken, and how many of them this pass has met. */
-    private static final class Tally {
-        private int taken;
-        private int met;
-        private int metIn;
-    }
+    private final Map<String, List<Candidate>> byId = new HashMap<>();
+    private final Map<String, List<Candidate>> byTime = new HashMap<>();
+    private final Map<String, Integer> byRow = new HashMap<>();
 
     /**
      * A row by what it is known by.
@@ -77,101 +61,103 @@ final class TakenReadings {
         for (Shot shot : shots) {
             ShotSource source = shot.source();
             if (source.kind() == kind && source.name().equals(name) && !source.rowKey().isEmpty()) {
-                boolean timed = TimeText.of(source.time()).time() != null;
-                taken.add(new Candidate(source.shotId(), source.time(), timed, source.rowKey(), shot.readings()));
+                taken.add(candidate(shot));
             }
         }
         return taken;
     }
 
-    /** Begins a pass over the whole source from its first row. */
-    void beginPass() {
-        pass++;
+    /** Begins a pass over a file from its first row. */
+    Pass beginPass() {
+        return new Pass();
     }
 
     private void add(Candidate row) {
-        Entry entry = new Entry(row, pass);
         if (!row.id.isEmpty()) {
-            byId.computeIfAbsent(row.id, k -> new ArrayList<>(1)).add(entry);
+            byId.computeIfAbsent(row.id, k -> new ArrayList<>(1)).add(row);
         }
         if (row.timed) {
-            byTime.computeIfAbsent(row.time, k -> new ArrayList<>(1)).add(entry);
+            byTime.computeIfAbsent(row.time, k -> new ArrayList<>(1)).add(row);
         }
-        byRow.computeIfAbsent(row.rowKey, k -> new Tally()).taken++;
+        byRow.merge(row.rowKey, 1, Integer::sum);
     }
 
-    /** Takes back a reading, so that another can stand in its place. */
-    void remove(Candidate row) {
-        Tally tally = byRow.get(row.rowKey);
-        if (tally != null && tally.taken > 0) {
-            tally.taken--;
-            tally.met = Math.max(0, tally.met - 1);
+    private void forget(Candidate row) {
+        byRow.computeIfPresent(row.rowKey, (k, count) -> count > 1 ? count - 1 : null);
+        byId.getOrDefault(row.id, new ArrayList<>()).remove(row);
+        byTime.getOrDefault(row.time, new ArrayList<>()).remove(row);
+    }
+
+    private static Candidate candidate(Shot shot) {
+        ShotSource source = shot.source();
+        boolean timed = TimeText.of(source.time()).time() != null;
+        return new Candidate(source.shotId(), source.time(), timed, source.rowKey(), shot.readings());
+    }
+
+    /** One run over a file, in which each reading taken before can be met once. */
+    final class Pass {
+
+        private final Map<String, Integer> metRows = new HashMap<>();
+        private final Set<Candidate> met = Collections.newSetFromMap(new IdentityHashMap<>());
+
+        /** How many identical rows this pass has met so far. */
+        int occurrence(String rowKey) {
+            return metRows.getOrDefault(rowKey, 0);
         }
-        byId.getOrDefault(row.id, List.of()).removeIf(entry -> entry.row.equals(row));
-        byTime.getOrDefault(row.time, List.of()).removeIf(entry -> entry.row.equals(row));
-    }
 
-    /** How many identical rows this pass has met so far. */
-    int occurrence(String rowKey) {
-        Tally tally = byRow.get(rowKey);
-        return tally == null || tally.metIn != pass ? 0 : tally.met;
-    }
-
-    /** Tells whether the row is known; if not, it is from now on. */
-    Outcome take(Candidate row) {
-        List<Entry> named = named(row);
-        boolean known;
-        if (named == null) {
-            known = occurrence(row.rowKey) < taken(row.rowKey);
-        } else {
-            Entry same = match(row, named);
-            known = same != null;
-            if (known) {
-                same.metIn = pass;
+        /** Tells whether the row is known; if not, it is from now on. */
+        Outcome take(Candidate row) {
+            List<Candidate> named = named(row);
+            boolean known;
+            if (named == null) {
+                known = occurrence(row.rowKey) < byRow.getOrDefault(row.rowKey, 0);
+            } else {
+                Candidate same = match(row, named);
+                known = same != null;
+                if (known) {
+                    met.add(same);
+                }
             }
+            boolean oldId = named != null && !row.id.isEmpty() && !named.isEmpty();
+            if (!known) {
+                add(row);
+                met.add(row);
+            }
+            metRows.merge(row.rowKey, 1, Integer::sum);
+            return known ? Outcome.KNOWN : oldId ? Outcome.NEW_WITH_OLD_ID : Outcome.NEW;
         }
-        boolean oldId = named != null && !row.id.isEmpty() && !named.isEmpty();
-        if (!known) {
-            add(row);
+
+        /** Takes a reading of this pass back, so that another can stand in its place. */
+        void forget(Shot shot) {
+            Candidate row = candidate(shot);
+            TakenReadings.this.forget(row);
+            metRows.computeIfPresent(row.rowKey, (k, count) -> count > 1 ? count - 1 : null);
         }
-        meet(row.rowKey);
-        return known ? Outcome.KNOWN : oldId ? Outcome.NEW_WITH_OLD_ID : Outcome.NEW;
-    }
 
-    private int taken(String rowKey) {
-        Tally tally = byRow.get(rowKey);
-        return tally == null ? 0 : tally.taken;
-    }
-
-    private void meet(String rowKey) {
-        Tally tally = byRow.computeIfAbsent(rowKey, k -> new Tally());
-        tally.met = tally.metIn == pass ? tally.met + 1 : 1;
-        tally.metIn = pass;
+        private Candidate match(Candidate row, List<Candidate> named) {
+            for (Candidate before : named) {
+                if (before.rowKey.equals(row.rowKey)) {
+                    return before;
+                }
+            }
+            for (Candidate before : named) {
+                if (!met.contains(before) && isSame(row, before)) {
+                    return before;
+                }
+            }
+            return null;
+        }
     }
 
     /** The readings that share the row's name; null where it has none that names. */
-    private List<Entry> named(Candidate row) {
-        List<Entry> named = null;
+    private List<Candidate> named(Candidate row) {
+        List<Candidate> named = null;
         if (!row.id.isEmpty()) {
             named = byId.getOrDefault(row.id, List.of());
         } else if (row.timed) {
             named = byTime.getOrDefault(row.time, List.of());
         }
         return named != null && named.size() <= MOST_SHARING ? named : null;
-    }
-
-    private Entry match(Candidate row, List<Entry> named) {
-        for (Entry entry : named) {
-            if (entry.row.rowKey.equals(row.rowKey)) {
-                return entry;
-            }
-        }
-        for (Entry entry : named) {
-            if (entry.metIn != pass && isSame(row, entry.row)) {
-                return entry;
-            }
-        }
-        return null;
     }
 
     private static boolean isSame(Candidate row, Candidate before) {
