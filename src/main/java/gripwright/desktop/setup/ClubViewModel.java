@@ -12,7 +12,8 @@ import gripwright.model.ClubTest;
 import gripwright.model.Diameter;
 import gripwright.model.Session;
 import gripwright.model.TestClub;
-import gripwright.session.Edit;
+import gripwright.session.edits.Identities;
+import gripwright.session.edits.SetupEdits;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -118,28 +119,13 @@ public final class ClubViewModel {
         List<ClubTest> tests = workbench.session().get().tests();
         boolean hasDriver = tests.stream().anyMatch(t -> t.club().kind() == ClubKind.DRIVER);
         TestClub next = hasDriver ? TestClub.named(ClubKind.WEDGE, "wedge") : TestClub.named(ClubKind.DRIVER, "driver");
-        String id = freshId(tests);
-        workbench.applyOrSay(new Edit("Add a test with the " + next.name(), session -> {
-            List<ClubTest> more = new ArrayList<>(session.tests());
-            more.add(ClubTest.empty(id, next));
-            return session.withTests(more);
-        }));
+        String id = Identities.newTest(workbench.session().get());
+        workbench.applyOrSay(SetupEdits.addTest(next));
         workbench.selectTest(id);
     }
 
-    private static String freshId(List<ClubTest> tests) {
-        int number = 1;
-        List<String> taken = tests.stream().map(ClubTest::id).toList();
-        while (taken.contains("test-" + number)) {
-            number++;
-        }
-        return "test-" + number;
-    }
-
-    /** Takes the test in view away, shots and all; undo brings it back. */
+    /** Takes the test in view away, where nothing was hit in it yet. */
     void removeTest() {
-        ClubTest gone = workbench.test().get();
-        workbench.applyOrSay(new Edit("Remove the test with the " + gone.club().name(), session ->
-                session.withTests(session.tests().stream().filter(t -> !t.id().equals(gone.id())).toList())));
+        workbench.applyOrSay(SetupEdits.removeTest(workbench.session().get(), workbench.test().get().id()));
     }
 }
