@@ -62,6 +62,6 @@ final class PdfPages {
     }
 
     private static void addFont(PdfRendererBuilder builder, String file, int weight, FontStyle style) {
-        builder.useFont(() -> PdfPages.class.getResourceAsStream(file), Look.FAMILY, weight, style, true);
+        builder.useFont(() -> PageFont.stream(file), Look.FAMILY, weight, style, true);
     }
 }
