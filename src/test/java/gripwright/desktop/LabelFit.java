@@ -56,11 +56,18 @@ public final class LabelFit {
             return;
         }
         for (Node child : labeled.getChildrenUnmodifiable()) {
+            if (child instanceof Text text && text.isVisible() && isTooLow(labeled, text)) {
+                faults.add("cut off above or below: '" + wanted + "' " + path(labeled));
+            }
             if (child instanceof Text text && text.isVisible() && !text.getText().equals(wanted)
                     && text.getText().length() < wanted.length()) {
                 faults.add("cut off: '" + wanted + "' shows as '" + text.getText() + "' " + path(labeled));
             }
         }
+    }
+
+    private static boolean isTooLow(Labeled labeled, Text text) {
+        return text.getLayoutBounds().getHeight() > labeled.getHeight() + TOLERANCE;
     }
 
     /** A text that is kept has to fit into its field. */
