@@ -37,9 +37,9 @@ final class ClassicalComparer {
 
     ClassicalFigures figures() {
         ClassicalFigures.FTest spread = test(EqualVariancesTest.brownForsythe(groups));
-        return new ClassicalFigures(test(EqualMeansTest.oneWay(groups).map(VarianceTable::test)),
-                test(EqualMeansTest.welch(groups)), spread, spread != null && spread.p() < CLEARLY, welch(),
-                turned(tukey()), turned(gamesHowell()), reml());
+        return new ClassicalFigures(spread != null && spread.p() < CLEARLY, () -> new ClassicalFigures.All(
+                test(EqualMeansTest.oneWay(groups).map(VarianceTable::test)), test(EqualMeansTest.welch(groups)), spread,
+                welch(), turned(tukey()), turned(gamesHowell()), reml()));
     }
 
     static ClassicalFigures.FTest test(Figure<gripwright.statistics.FTest> figure) {

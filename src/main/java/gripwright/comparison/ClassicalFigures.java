@@ -1,21 +1,97 @@
 package gripwright.comparison;
 
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
- * Textbook figures of one metric, each shot taken for itself: shown beside the model for readers who ask.
- *
- * @param anova one-way analysis of variance; null where it can't be had
- * @param welchAnova Welch's analysis of variance for unequal noise; null where it can't be had
- * @param brownForsythe Brown and Forsythe's test of equal variances by medians; null where it can't be had
- * @param noiseDiffers whether noise clearly differs between configurations, so that the Welch figures are the ones
- * @param welch Welch's t of all pairs
- * @param tukeyKramer Tukey and Kramer's simultaneous differences of all pairs
- * @param gamesHowell Games and Howell's simultaneous differences of all pairs
- * @param reml restricted maximum likelihood of the same model; null where it can't be had
+ * Textbook figures of one metric, each shot taken for itself: shown beside the model for readers who ask, and worked out
+ * when somebody first does. Immutable to the outside; safe on any thread.
  */
-public record ClassicalFigures(FTest anova, FTest welchAnova, FTest brownForsythe, boolean noiseDiffers,
-        List<PairTest> welch, List<PairTest> tukeyKramer, List<PairTest> gamesHowell, Reml reml) {
+public final class ClassicalFigures {
+
+    private final boolean noiseDiffers;
+    private final Supplier<All> source;
+    private All all;
+
+    /** All figures once they are worked out; any of the tests may be null where it can't be had. */
+    record All(FTest anova, FTest welchAnova, FTest brownForsythe, List<PairTest> welch, List<PairTest> tukeyKramer,
+            List<PairTest> gamesHowell, Reml reml) {
+
+        All {
+            welch = List.copyOf(welch);
+            tukeyKramer = List.copyOf(tukeyKramer);
+            gamesHowell = List.copyOf(gamesHowell);
+        }
+    }
+
+    /** @param source works the figures out; the same ones whenever it is asked */
+    ClassicalFigures(boolean noiseDiffers, Supplier<All> source) {
+        this.noiseDiffers = noiseDiffers;
+        this.source = source;
+    }
+
+    private synchronized All all() {
+        if (all == null) {
+            all = source.get();
+        }
+        return all;
+    }
+
+    /** One-way analysis of variance; null where it can't be had. */
+    public FTest anova() {
+        return all().anova();
+    }
+
+    /** Welch's analysis of variance for unequal noise; null where it can't be had. */
+    public FTest welchAnova() {
+        return all().welchAnova();
+    }
+
+    /** Brown and Forsythe's test of equal variances by medians; null where it can't be had. */
+    public FTest brownForsythe() {
+        return all().brownForsythe();
+    }
+
+    /** Whether noise clearly differs between configurations, so that the Welch figures are the ones to read. */
+    public boolean noiseDiffers() {
+        return noiseDiffers;
+    }
+
+    /** Welch's t of all pairs. */
+    public List<PairTest> welch() {
+        return all().welch();
+    }
+
+    /** Tukey and Kramer's simultaneous differences of all pairs. */
+    public List<PairTest> tukeyKramer() {
+        return all().tukeyKramer();
+    }
+
+    /** Games and Howell's simultaneous differences of all pairs. */
+    public List<PairTest> gamesHowell() {
+        return all().gamesHowell();
+    }
+
+    /** Restricted maximum likelihood of the same model; null where it can't be had. */
+    public Reml reml() {
+        return all().reml();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ClassicalFigures figures && noiseDiffers == figures.noiseDiffers
+                && all().equals(figures.all());
+    }
+
+    @Override
+    public int hashCode() {
+        return all().hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "ClassicalFigures" + all();
+    }
 
     /**
      * An F test.
@@ -59,15 +135,5 @@ public record ClassicalFigures(FTest anova, FTest welchAnova, FTest brownForsyth
             satterthwaite = List.copyOf(satterthwaite);
             kenwardRoger = List.copyOf(kenwardRoger);
         }
-    }
-
-    public ClassicalFigures {
-        welch = List.copyOf(welch);
-        tukeyKramer = List.copyOf(tukeyKramer);
-        gamesHowell = List.copyOf(gamesHowell);
-    }
-
-    static ClassicalFigures none() {
-        return new ClassicalFigures(null, null, null, false, List.of(), List.of(), List.of(), null);
     }
 }

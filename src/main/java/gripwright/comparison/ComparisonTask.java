@@ -73,7 +73,7 @@ final class ComparisonTask {
     }
 
     /** Tables of the studentized range for so many configurations, kept for the next metric; null below two. */
-    StudentizedRangeFamily ranges(int count) {
+    synchronized StudentizedRangeFamily ranges(int count) {
         if (count < 2) {
             return null;
         }

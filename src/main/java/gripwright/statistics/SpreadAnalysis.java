@@ -128,31 +128,4 @@ public record SpreadAnalysis(List<GroupSpread> groups, Figure<Double> pooledStan
         int family = (int) groups.stream().filter(g -> g.interval().isAvailable()).count();
         return Figure.of(SpreadRatio.of(groups.get(first), groups.get(second), confidence, family));
     }
-
-    /**
-     * Draws of the standard deviations from their posteriors, independent of each other.
-     *
-     * @param standardNormals draws x groups scores; a greater score gives a greater standard deviation
-     * @return groups x draws; null for a group without a spread
-     * @throws IllegalArgumentException if a row is too short
-     */
-    public double[][] draw(double[][] standardNormals) {
-        double[][] drawn = new double[groups.size()][];
-        for (GroupSpread one : groups) {
-            if (one.interval().isAvailable()) {
-                ChiScores chi = new ChiScores(one.posteriorDegreesOfFreedom());
-                double root = one.shrunkStandardDeviation().get() * Math.sqrt(one.posteriorDegreesOfFreedom());
-                double[] values = new double[standardNormals.length];
-                for (int i = 0; i < values.length; i++) {
-                    if (standardNormals[i].length < groups.size()) {
-                        throw new IllegalArgumentException("A draw takes " + groups.size() + " scores, not "
-                            + standardNormals[i].length);
-                    }
-                    values[i] = root * chi.inverseChi(standardNormals[i][one.group()]);
-                }
-                drawn[one.group()] = values;
-            }
-        }
-        return drawn;
-    }
 }

@@ -28,6 +28,11 @@ final class NoNanAnywhere {
             for (Object one : many) {
                 visit(one, place + "[" + index++ + "]", found);
             }
+        } else if (value instanceof ClassicalFigures figures) {
+            for (Object part : new Object[] {figures.anova(), figures.welchAnova(), figures.brownForsythe(),
+                figures.welch(), figures.tukeyKramer(), figures.gamesHowell(), figures.reml()}) {
+                visit(part, place, found);
+            }
         } else if (value instanceof Record) {
             for (RecordComponent component : value.getClass().getRecordComponents()) {
                 try {
