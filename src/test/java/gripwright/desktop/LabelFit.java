@@ -16,6 +16,8 @@ import javafx.scene.text.Text;
 public final class LabelFit {
 
     private static final double TOLERANCE = 1.0;
+    /** Share of a line's height that letters with their tails fill. */
+    private static final double LETTERS = 0.8;
 
     private final List<String> faults = new ArrayList<>();
 
@@ -43,6 +45,9 @@ public final class LabelFit {
             if (!(parent instanceof StackPane) && isOurs(parent)) {
                 lookForOverlap(parent);
             }
+            if (isOurs(parent)) {
+                lookForSticking(parent);
+            }
             parent.getChildrenUnmodifiable().forEach(this::look);
         }
     }
@@ -67,7 +72,7 @@ public final class LabelFit {
     }
 
     private static boolean isTooLow(Labeled labeled, Text text) {
-        return text.getLayoutBounds().getHeight() > labeled.getHeight() + TOLERANCE;
+        return text.getLayoutBounds().getHeight() * LETTERS > labeled.getHeight() + TOLERANCE;
     }
 
     /** A text that is kept has to fit into its field. */
@@ -97,6 +102,18 @@ public final class LabelFit {
                     faults.add("overlap: " + name(children.get(first)) + " and " + name(children.get(second)) + " in "
                             + name(parent) + " " + path(parent));
                 }
+            }
+        }
+    }
+
+    /** A child wider than the room it is given runs into what is beside. */
+    private void lookForSticking(Parent parent) {
+        double room = parent.getLayoutBounds().getWidth();
+        for (Node child : parent.getChildrenUnmodifiable()) {
+            double end = child.localToParent(child.getLayoutBounds()).getMaxX();
+            if (child.isVisible() && child.isManaged() && room > 0 && end > room + TOLERANCE) {
+                faults.add("sticks out by " + Math.round(end - room) + " px: " + name(child) + " in " + name(parent) + " "
+                        + path(parent));
             }
         }
     }

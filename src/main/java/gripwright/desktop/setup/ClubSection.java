@@ -101,7 +101,7 @@ final class ClubSection {
         rows.add(List.of(new ChoiceField<>(parts.draftKind(), List.of(ClubPart.Kind.values()), Words::of),
                 draft(parts.draftMass(), problem, true).named("draft-part-mass"),
                 draft(parts.draftBalancePoint(), problem, true).named("draft-part-balance"),
-                draft(parts.draftLength(), problem, true), Sheets.quiet(""), add(problem, true)));
+                draft(parts.draftLength(), problem, true), add(problem, true)));
         grid.show(rows);
     }
 
@@ -152,7 +152,7 @@ final class ClubSection {
         rows.add(List.of(draft(readings.draftSwingweight(), problem, false).columns(5).named("draft-reading-swingweight"),
                 draft(readings.draftGripMass(), problem, false).named("draft-reading-grip"),
                 draft(readings.draftTotalMass(), problem, false), draft(readings.draftBalancePoint(), problem, false),
-                Sheets.quiet(""), add(problem, false)));
+                add(problem, false)));
         grid.show(rows);
     }
 }

@@ -67,7 +67,7 @@ public final class SetupView implements Place {
         Sheets.line(form, "Hand length", new EntryField(model.handLength()),
                 Sheets.quiet("wrist crease to fingertip"));
         Sheets.line(form, "Longest finger", new EntryField(model.longestFinger()));
-        Sheets.line(form, "Glove size", new EntryField(model.gloveSize()).columns(6));
+        Sheets.line(form, "Glove size", new EntryField(model.gloveSize()).columns(14));
         Sheets.line(form, "Plays now", new EntryField(model.currentGrip()).columns(WIDE)
                 .prompt("grip, size, how worn"));
         Sheets.line(form, "Wraps under it", new EntryField(model.currentWraps()),
