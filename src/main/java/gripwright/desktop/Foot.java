@@ -31,6 +31,7 @@ final class Foot extends HBox {
         message.setId("message");
         message.getStyleClass().add("gw-message");
         message.setMaxWidth(Double.MAX_VALUE);
+        message.setWrapText(true);
         HBox.setHgrow(message, Priority.ALWAYS);
         message.setTooltip(new Tooltip());
         message.getTooltip().textProperty().bind(message.textProperty());

@@ -19,11 +19,14 @@ final class SessionActions {
     private static final String EXTENSION = ".json";
 
     private final Workbench workbench;
+    private final Runnable keepTyping;
     private final MenuButton menu = new MenuButton("Session");
     private final Menu recent = new Menu("Recent");
 
-    SessionActions(Workbench workbench) {
+    /** @param keepTyping keeps what is being typed into the session before another one is shown */
+    SessionActions(Workbench workbench, Runnable keepTyping) {
         this.workbench = workbench;
+        this.keepTyping = keepTyping;
         menu.setId("session-menu");
         menu.setMinWidth(MenuButton.USE_PREF_SIZE);
         menu.getItems().addAll(
@@ -72,11 +75,13 @@ final class SessionActions {
     }
 
     void fresh() {
+        keepTyping.run();
         workbench.open(workbench.services().fresh());
         workbench.say("A new session. The one before is kept under Session, Recent.");
     }
 
     void demo() {
+        keepTyping.run();
         workbench.inBackground(workbench.services()::demo, this::show, this::failed);
     }
 
@@ -88,6 +93,7 @@ final class SessionActions {
     }
 
     private void open(Path file) {
+        keepTyping.run();
         workbench.say("Opening " + file.getFileName() + "\u2026");
         workbench.inBackground(() -> workbench.services().open(file), this::show, this::failed);
     }
@@ -98,6 +104,7 @@ final class SessionActions {
     }
 
     private void saveAs() {
+        keepTyping.run();
         File chosen = chooser("Save the session as").showSaveDialog(menu.getScene().getWindow());
         if (chosen == null) {
             return;

@@ -1,5 +1,6 @@
 package gripwright.desktop;
 
+import gripwright.desktop.support.Entry;
 import gripwright.desktop.support.Place;
 import gripwright.desktop.support.PlaceKey;
 import gripwright.desktop.support.Theme;
@@ -13,6 +14,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 
 /** The one window: rail, header, foot, the place that is shown, and the keys that work everywhere. */
 public final class WorkbenchWindow {
@@ -36,7 +38,7 @@ public final class WorkbenchWindow {
         places = new Places(workbench);
         rail = new Rail(workbench);
         WindowViewModel model = new WindowViewModel(workbench);
-        SessionActions actions = new SessionActions(workbench);
+        SessionActions actions = new SessionActions(workbench, this::keepTyping);
         Header header = new Header(workbench, model, actions.menu(), this::showKeys);
         Foot foot = new Foot(workbench, model);
         frame.getStyleClass().add("gw-frame");
@@ -64,6 +66,7 @@ public final class WorkbenchWindow {
         stage.setMinHeight(LEAST_HEIGHT);
         stage.titleProperty().bind(new WindowViewModel(workbench).title());
         stage.setFullScreenExitHint("");
+        stage.addEventHandler(WindowEvent.WINDOW_HIDING, event -> keepTyping());
         stage.show();
     }
 
@@ -87,6 +90,13 @@ public final class WorkbenchWindow {
         Node focused = scene.getFocusOwner();
         if (focused == null || isInside(focused, rail) || !isInside(focused, scene.getRoot())) {
             rail.focus(key);
+        }
+    }
+
+    /** Keeps what is being typed, before the session it belongs to goes out of view. */
+    private void keepTyping() {
+        if (scene.getFocusOwner() != null && scene.getFocusOwner().getUserData() instanceof Entry entry) {
+            entry.commit();
         }
     }
 

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -81,8 +82,17 @@ class ScreenshotTour {
                     visit(window, place, stop, faults);
                 }
             }
+            keysOverlay(window, stop, faults);
         }
         assertThat(faults).as("%s", stop).isEmpty();
+    }
+
+    private static void keysOverlay(TestWindow window, Stop stop, List<String> faults) throws IOException {
+        window.robot().push(KeyCode.F1);
+        window.settle();
+        keep(window, "keys-" + stop);
+        window.onWindow(() -> LabelFit.faults(window.window().scene().getRoot()))
+                .forEach(fault -> faults.add("Keys: " + fault));
     }
 
     private static void visit(TestWindow window, PlaceKey place, Stop stop, List<String> faults) throws IOException {

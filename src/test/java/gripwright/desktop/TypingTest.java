@@ -172,4 +172,28 @@ class TypingTest {
                 .anySatisfy(grip -> assertThat(grip.name()).isEqualTo("Soft"));
         assertThat(window.onWindow(() -> window.window().scene().lookup("#grip-mass"))).isNotNull();
     }
+
+    @Test
+    void closingTheWindowKeepsWhatIsBeingTyped() {
+        type(field("hand length"), "7.5");
+        window.onWindow(() -> {
+            window.stage().close();
+            return null;
+        });
+        assertThat(handLength()).isEqualTo(190.5);
+    }
+
+    @Test
+    void aNewSessionLeavesWhatWasTypedInTheOneBefore() {
+        type(field("hand length"), "7.5");
+        var before = new java.util.concurrent.atomic.AtomicReference<Double>();
+        window.onWindow(() -> window.workbench().store().listen(change -> {
+            if (change.opening()) {
+                before.set(change.before().player().handLengthMm());
+            }
+        }));
+        press(KeyCode.CONTROL, KeyCode.N);
+        assertThat(before.get()).isEqualTo(190.5);
+        assertThat(handLength()).isNull();
+    }
 }

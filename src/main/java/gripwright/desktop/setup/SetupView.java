@@ -90,9 +90,12 @@ public final class SetupView implements Place {
 
     private VBox day() {
         GridPane form = Sheets.form();
+        Sheets.line(form, "Day", new EntryField(model.date()).columns(8).named("date"),
+                Sheets.quiet("year, month, day"));
         Sheets.line(form, "Ball", new EntryField(model.ball()).columns(WIDE));
         Sheets.line(form, "Glove", new EntryField(model.glove()).columns(WIDE).prompt("new, dry, worn"));
         Sheets.line(form, "Bay and mat", new EntryField(model.place()).columns(WIDE));
+        Sheets.line(form, "Note", new EntryField(model.sessionNote()).columns(WIDE));
         return Sheets.section("The day", form);
     }
 

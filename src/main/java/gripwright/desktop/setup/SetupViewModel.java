@@ -15,6 +15,8 @@ import gripwright.model.ShopSettings;
 import gripwright.units.Dimension;
 import gripwright.units.Unit;
 import gripwright.units.UnitChoice;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -84,6 +86,22 @@ public final class SetupViewModel {
 
     TextEntry playerNote() {
         return player.text("note on the player", Player::note, Player::withNote);
+    }
+
+    /** The day of the visit as year, month and day, which nobody can misread. */
+    TextEntry date() {
+        return session.text("day of the visit", now -> now.date().toString(), (now, typed) -> {
+            try {
+                return now.withDate(LocalDate.parse(typed));
+            } catch (DateTimeParseException unreadable) {
+                throw new IllegalArgumentException("'" + typed + "' is not a day; write year, month and day like 2026-03-14.",
+                        unreadable);
+            }
+        });
+    }
+
+    TextEntry sessionNote() {
+        return session.text("note on the session", Session::note, Session::withNote);
     }
 
     TextEntry ball() {

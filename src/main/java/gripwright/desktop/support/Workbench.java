@@ -156,7 +156,9 @@ public final class Workbench {
      */
     public Optional<String> apply(Edit edit) {
         try {
-            store.apply(edit);
+            if (store.apply(edit)) {
+                problemCured();
+            }
             return Optional.empty();
         } catch (IllegalArgumentException refused) {
             return Optional.of(refused.getMessage());
@@ -168,10 +170,18 @@ public final class Workbench {
         try {
             if (history.apply(edit)) {
                 shopChanged();
+                problemCured();
             }
             return Optional.empty();
         } catch (IllegalArgumentException refused) {
             return Optional.of(refused.getMessage());
+        }
+    }
+
+    /** A problem at the foot was about an edit that could not be; the next one that can leaves it behind. */
+    private void problemCured() {
+        if (message.get().kind() == StatusMessage.Kind.PROBLEM) {
+            message.set(StatusMessage.none());
         }
     }
 

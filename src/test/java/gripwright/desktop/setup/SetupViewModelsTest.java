@@ -200,4 +200,23 @@ class SetupViewModelsTest {
         model.modelled(Metric.APEX).keep().apply(false);
         assertThat(model.modelledText().getValue()).isEqualTo("spin rate, total");
     }
+
+    @Test
+    void aDayIsReadInOneOrderOnly() {
+        SetupViewModel model = new SetupViewModel(workbench);
+        var date = model.date();
+        date.text().set("03/04/2026");
+        assertThat(date.commit()).isFalse();
+        assertThat(date.problem().get()).contains("like 2026-03-14");
+        date.text().set("2026-04-03");
+        assertThat(date.commit()).isTrue();
+        assertThat(workbench.session().get().date()).isEqualTo(java.time.LocalDate.of(2026, 4, 3));
+    }
+
+    @Test
+    void aProblemAtTheFootLeavesWithTheNextEditThatCanBe() {
+        workbench.sayProblem("This can't be.");
+        new SetupViewModel(workbench).useMetric();
+        assertThat(workbench.message().get().text()).isEmpty();
+    }
 }
