@@ -51,10 +51,12 @@ final class PlayerSection {
         content.put("clubName", test.club().name());
         content.put("goal", session.goal().sentence());
         Advice advice = comparison.advice();
-        content.put("headline", advice.headline());
+        AdviceWords words = AdviceWords.of(session, test, comparison);
+        content.put("headline", words.headline());
+        content.put("beside", words.beside());
         content.put("conflict", advice.conflict());
         content.put("adviceReasons", advice.reasons());
-        content.putAll(story(advice));
+        content.putAll(story(words));
         content.put("primaryPictures", strips().stream().map(p -> object(pictures, p, look, width)).toList());
         putPattern(content, pictures, look, width);
         List<Map<String, Object>> feel = feel();
@@ -65,7 +67,7 @@ final class PlayerSection {
         return content;
     }
 
-    private Map<String, Object> story(Advice advice) {
+    private Map<String, Object> story(AdviceWords advice) {
         Map<String, Object> content = new LinkedHashMap<>();
         String reference = comparison.referenceId();
         String of = lookedAt(advice);
@@ -84,7 +86,7 @@ final class PlayerSection {
     }
 
     /** The advised configuration, or, where that is the reference, the one that stands best among the others. */
-    private String lookedAt(Advice advice) {
+    private String lookedAt(AdviceWords advice) {
         String reference = comparison.referenceId();
         if (advice.configurationId() != null && !advice.configurationId().equals(reference)) {
             return advice.configurationId();

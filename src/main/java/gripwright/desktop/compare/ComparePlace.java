@@ -140,7 +140,7 @@ public final class ComparePlace implements Place {
         OtherSheets others = new OtherSheets(test, comparison, text, look);
         MetricComparison metric = model.metric();
         return switch (topic.kind()) {
-            case OVERALL -> new OverallSheet(test, comparison, text, look).node();
+            case OVERALL -> new OverallSheet(model, test, comparison, text, look).node();
             case METRIC -> metric == null ? Sheets.quiet("Not read in this test.")
                     : new MetricSheet(test, comparison, metric, text, look).node();
             case PATTERNS -> others.patterns();

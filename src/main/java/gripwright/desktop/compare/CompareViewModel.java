@@ -121,6 +121,19 @@ public final class CompareViewModel {
                 test -> test.withReferenceId(id));
     }
 
+    /** Writes down what the fitter advises; null goes by what is worked out. */
+    public void advise(Configuration configuration) {
+        String id = configuration == null ? null : configuration.id();
+        workbench.applyOrSay(new Edit(configuration == null ? "Advise what is worked out"
+                : "Advise " + configuration.label(), session -> session.withAdvisedConfigurationId(id)));
+    }
+
+    /** What the fitter advises in the test in view; null where that goes by what is worked out. */
+    public Configuration advised() {
+        String id = workbench.session().get().advisedConfigurationId();
+        return id == null ? null : workbench.test().get().configuration(id).orElse(null);
+    }
+
     /** Sets a flagged shot aside as a mishit; undo brings it back. */
     public void setAside(MishitFlag flag) {
         changeShot(flag, "Set a mishit aside", "mishit");

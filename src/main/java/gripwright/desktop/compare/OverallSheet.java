@@ -11,13 +11,18 @@ import gripwright.desktop.support.DataTable;
 import gripwright.desktop.support.PictureCanvas;
 import gripwright.desktop.support.Sheets;
 import gripwright.model.ClubTest;
+import gripwright.model.Configuration;
 import gripwright.model.ReadingText;
 import gripwright.units.NumberText;
 import java.util.List;
 import java.util.stream.Collectors;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
 
 /** The standing overall: what is advised today and why, beside what is proven; the goal's metrics as strips. */
 final class OverallSheet {
@@ -25,12 +30,14 @@ final class OverallSheet {
     private static final String NONE = "\u2013";
     private static final int STRIPS = 4;
 
+    private final CompareViewModel model;
     private final ClubTest test;
     private final Comparison comparison;
     private final ReadingText text;
     private final Look look;
 
-    OverallSheet(ClubTest test, Comparison comparison, ReadingText text, Look look) {
+    OverallSheet(CompareViewModel model, ClubTest test, Comparison comparison, ReadingText text, Look look) {
+        this.model = model;
         this.test = test;
         this.comparison = comparison;
         this.text = text;
@@ -70,7 +77,33 @@ final class OverallSheet {
             box.getChildren().add(Sheets.text(advice.conflict()));
         }
         advice.reasons().forEach(reason -> box.getChildren().add(Sheets.text(reason)));
+        box.getChildren().add(fittersAdvice());
         return box;
+    }
+
+    /** The fitter may advise something else; papers and the work order go by it. */
+    private Node fittersAdvice() {
+        ComboBox<Configuration> choice = new ComboBox<>();
+        choice.setAccessibleText("what the fitter advises");
+        choice.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(Configuration configuration) {
+                return configuration == null ? "as worked out" : configuration.label() + "  "
+                        + configuration.grip().name();
+            }
+
+            @Override
+            public Configuration fromString(String typed) {
+                return null;
+            }
+        });
+        choice.getItems().add(null);
+        choice.getItems().addAll(test.configurations());
+        choice.setValue(model.advised());
+        choice.valueProperty().addListener((observed, before, now) -> model.advise(now));
+        HBox line = new HBox(Sheets.STEP, Sheets.quiet("the fitter advises"), choice);
+        line.setAlignment(Pos.CENTER_LEFT);
+        return line;
     }
 
     private Node standing() {

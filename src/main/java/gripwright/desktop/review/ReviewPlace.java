@@ -112,7 +112,10 @@ public final class ReviewPlace implements Place {
             sheet.getChildren().setAll(empty(comparison));
             return;
         }
-        sheet.getChildren().setAll(headline(comparison), sides(), picture(comparison), columns(story));
+        sheet.getChildren().setAll(headline(), sides(), picture(comparison), columns(story));
+        if (!model.advice().beside().isEmpty()) {
+            sheet.getChildren().add(words(model.advice().beside()));
+        }
         if (!comparison.advice().conflict().isBlank()) {
             sheet.getChildren().add(words(comparison.advice().conflict()));
         }
@@ -128,8 +131,8 @@ public final class ReviewPlace implements Place {
         return Sheets.empty(what, "Hit scored shots with two configurations in Bay.", toBay);
     }
 
-    private Node headline(Comparison comparison) {
-        Label headline = words(comparison.advice().headline());
+    private Node headline() {
+        Label headline = words(model.advice().headline());
         headline.getStyleClass().add("gw-review-headline");
         return headline;
     }
@@ -191,16 +194,23 @@ public final class ReviewPlace implements Place {
     private Node columns(PlayerStory story) {
         GridPane columns = new GridPane();
         columns.setHgap(5 * Sheets.STEP);
-        for (int at = 0; at < 3; at++) {
-            ColumnConstraints third = new ColumnConstraints();
-            third.setPercentWidth(100.0 / 3);
-            third.setHgrow(Priority.ALWAYS);
-            columns.getColumnConstraints().add(third);
+        List<List<StoryLine>> lists = List.of(story.better(), story.worse(), story.open());
+        double shares = lists.stream().mapToDouble(ReviewPlace::share).sum();
+        for (List<StoryLine> lines : lists) {
+            ColumnConstraints column = new ColumnConstraints();
+            column.setPercentWidth(100 * share(lines) / shares);
+            column.setHgrow(Priority.ALWAYS);
+            columns.getColumnConstraints().add(column);
         }
         columns.addRow(0, column("Better", story.better(), "Nothing that the shots can show."),
                 column("Worse", story.worse(), "Nothing that the shots can show."),
                 column("Nobody can tell yet", primaryFirst(story.open()), "Nothing left open."));
         return columns;
+    }
+
+    /** A column with nothing in it takes half the room. */
+    private static double share(List<StoryLine> lines) {
+        return lines.isEmpty() ? 1 : 2;
     }
 
     private static List<StoryLine> primaryFirst(List<StoryLine> lines) {

@@ -7,6 +7,7 @@ import gripwright.desktop.support.Derived;
 import gripwright.desktop.support.Workbench;
 import gripwright.model.ClubTest;
 import gripwright.model.Configuration;
+import gripwright.report.AdviceWords;
 import gripwright.report.PlayerStory;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -121,14 +122,18 @@ public final class ReviewViewModel {
             left.set(now.referenceId());
         }
         if (another || !ids.contains(right.get()) || right.get().equals(left.get())) {
-            right.set(firstLook(now, ids));
+            right.set(firstLook(now, AdviceWords.of(workbench.session().get(), test, now).configurationId(), ids));
         }
         tell();
         choosePicture();
     }
 
-    private static String firstLook(Comparison now, List<String> ids) {
-        String advised = now.advice().configurationId();
+    /** The advice as the player reads it; only while there is a comparison. */
+    public AdviceWords advice() {
+        return AdviceWords.of(workbench.session().get(), workbench.test().get(), comparison.value().get());
+    }
+
+    private static String firstLook(Comparison now, String advised, List<String> ids) {
         if (advised != null && !advised.equals(now.referenceId())) {
             return advised;
         }
