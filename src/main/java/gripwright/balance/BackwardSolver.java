@@ -72,7 +72,7 @@ public final class BackwardSolver {
                 .filter(body -> body.role() == Body.Role.HEAD_WEIGHT).mapToDouble(Body::massGrams).sum();
         HeadMass way = HeadMass.of(grams, already, settings.headTapeLimitGrams());
         return new Remedy(Remedy.Means.HEAD_MASS, grams, place, way.feasible(),
-                balance.figures().plus(grams, place, scale()), way.sentence() + sideEffect(balance, grams, place));
+                balance.figures().plus(grams, place, scale()), way.sentence() + (way.feasible() ? sideEffect(balance, grams, place) : ""));
     }
 
     private String sideEffect(ConfigurationBalance balance, double grams, double place) {

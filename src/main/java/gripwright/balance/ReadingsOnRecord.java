@@ -39,8 +39,11 @@ final class ReadingsOnRecord {
         int stintNumber = 1;
         for (Stint stint : bench.test().stints()) {
             Configuration configuration = bench.test().configuration(stint.configurationId()).orElseThrow();
-            add(readings, "Stint " + stintNumber + " (" + configuration.label() + ")", configuration,
-                    stint.swingweightRead());
+            // The reading of a configuration is often one of its stints', written down twice: it counts once.
+            if (stint.swingweightRead() != null && !stint.swingweightRead().equals(configuration.swingweightRead())) {
+                add(readings, "Stint " + stintNumber + " (" + configuration.label() + ")", configuration,
+                        stint.swingweightRead());
+            }
             stintNumber++;
         }
         return readings;
