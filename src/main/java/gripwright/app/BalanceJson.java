@@ -120,7 +120,8 @@ final class BalanceJson {
     private static Map<String, Object> rules(RulesCheck rules) {
         return rules == null ? null : map("section", RulesCheck.SECTION, "outcome", wire(rules.outcome()),
                 "findings", JsonTree.list(rules.findings(), finding -> map("point", finding.point(),
-                        "outcome", wire(finding.outcome()), "sentence", finding.sentence())));
+                        "outcome", wire(finding.outcome()), "measuredMm", JsonTree.number(finding.measuredMm()),
+                        "sentence", finding.sentence())));
     }
 
     private static Map<String, Object> readings(ReadingFit fit) {

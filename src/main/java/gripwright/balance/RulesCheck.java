@@ -5,6 +5,7 @@ import gripwright.model.Configuration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The grip beside section 3 of Part 2 of the Equipment Rules (R&amp;A and USGA, 2019; later printings may number it 2.3):
@@ -25,6 +26,13 @@ public record RulesCheck(String label, List<Finding> findings) {
     public static final double LEAST_LENGTH_MM = 177.8;
     /** Largest dimension, 1.75 in. */
     public static final double LARGEST_MM = 44.45;
+
+    /** The point of the length. */
+    public static final String LENGTH = "length";
+    /** The point of the largest dimension. */
+    public static final String DIMENSION = "largest dimension";
+    /** The point of bulge and waist. */
+    public static final String FORM = "bulge or waist";
 
     private static final double SEEN_MM = 0.1;
     private static final double CALLED_MM = 1;
@@ -53,9 +61,10 @@ public record RulesCheck(String label, List<Finding> findings) {
      *
      * @param outcome what it comes to
      * @param point what was looked at
+     * @param measuredMm the figure it rests on, mm; null where there is none
      * @param sentence with the numbers
      */
-    public record Finding(Outcome outcome, String point, String sentence) {
+    public record Finding(Outcome outcome, String point, Double measuredMm, String sentence) {
     }
 
     public RulesCheck {
@@ -66,20 +75,20 @@ public record RulesCheck(String label, List<Finding> findings) {
     public static RulesCheck of(ClubKind kind, Configuration configuration, GripShape shape) {
         List<Finding> findings = new ArrayList<>();
         if (kind == ClubKind.PUTTER) {
-            findings.add(new Finding(Outcome.BY_EYE, "putter", "A putter's grip follows rules of its own."));
+            findings.add(new Finding(Outcome.BY_EYE, "putter", null, "A putter's grip follows rules of its own."));
             return new RulesCheck(configuration.label(), findings);
         }
         findings.add(length(shape.profile().lengthMm()));
         Outline outline = shape.profile().known() ? Outline.of(shape.profile()) : null;
         if (outline == null) {
-            findings.add(new Finding(Outcome.LOOK, "dimension, bulge and waist",
+            findings.add(new Finding(Outcome.LOOK, "dimension, bulge and waist", null,
                     "The outside was not measured; measure it to have it looked at."));
         } else {
             findings.add(dimension(outline.largest));
             findings.add(form(outline));
         }
         findings.add(section(configuration));
-        findings.add(new Finding(Outcome.BY_EYE, "form", "Straight and plain, not moulded for the hands, to the end of the"
+        findings.add(new Finding(Outcome.BY_EYE, "form", null, "Straight and plain, not moulded for the hands, to the end of the"
                 + " shaft, its axis that of the shaft: look at it, the numbers don't show it."));
         return new RulesCheck(configuration.label(), findings);
     }
@@ -87,33 +96,37 @@ public record RulesCheck(String label, List<Finding> findings) {
     private static Finding length(double lengthMm) {
         String text = String.format(Locale.ROOT, "%.1f mm long, at least %.1f mm (7 in) wanted.", lengthMm,
                 LEAST_LENGTH_MM);
-        return new Finding(lengthMm >= LEAST_LENGTH_MM ? Outcome.CONFORMS : Outcome.BREAKS, "length", text);
+        return new Finding(lengthMm >= LEAST_LENGTH_MM ? Outcome.CONFORMS : Outcome.BREAKS, LENGTH, lengthMm, text);
     }
 
     private static Finding dimension(double largestMm) {
         String text = String.format(Locale.ROOT, "%.2f mm at the thickest, at most %.2f mm (1.75 in) allowed.", largestMm,
                 LARGEST_MM);
-        return new Finding(largestMm <= LARGEST_MM ? Outcome.CONFORMS : Outcome.BREAKS, "largest dimension", text);
+        return new Finding(largestMm <= LARGEST_MM ? Outcome.CONFORMS : Outcome.BREAKS, DIMENSION, largestMm, text);
     }
 
     private static Finding form(Outline outline) {
         double most = Math.max(outline.bulge, outline.waist);
-        String point = "bulge or waist";
         if (most <= SEEN_MM) {
-            return new Finding(Outcome.CONFORMS, point, "Neither bulge nor waist.");
+            return new Finding(Outcome.CONFORMS, FORM, most, "Neither bulge nor waist.");
         }
         boolean bulge = outline.bulge > outline.waist;
         String text = String.format(Locale.ROOT, "A %s of %.2f mm on the diameter at %.0f mm from the cap.",
                 bulge ? "bulge" : "waist", most, bulge ? outline.bulgeAt : outline.waistAt);
-        return new Finding(most > CALLED_MM ? Outcome.BREAKS : Outcome.LOOK, point, text);
+        return new Finding(most > CALLED_MM ? Outcome.BREAKS : Outcome.LOOK, FORM, most, text);
     }
 
     private static Finding section(Configuration configuration) {
         if (configuration.grip().ribbed()) {
-            return new Finding(Outcome.CONFORMS, "section",
+            return new Finding(Outcome.CONFORMS, "section", null,
                     "Ribbed: allowed where the rib is slightly raised, straight and full length.");
         }
-        return new Finding(Outcome.CONFORMS, "section", "Round.");
+        return new Finding(Outcome.CONFORMS, "section", null, "Round.");
+    }
+
+    /** What was found on a point; empty where it was not looked at. */
+    public Optional<Finding> on(String point) {
+        return findings.stream().filter(finding -> finding.point().equals(point)).findFirst();
     }
 
     /** The worst that was found; a point for the eye does not count. */

@@ -145,6 +145,18 @@ public record Lever(Mark mark, List<Weight> weights, double lengthMm, double ful
                 mix(from.positionMm(), to.positionMm(), share), mix(from.points(), to.points(), share));
     }
 
+    /**
+     * This lever with one weight more and what becomes of its figures.
+     *
+     * @param label what its mark is called then
+     */
+    public Lever with(Weight more, Double balancePointMm, Swingweight swingweight, String label) {
+        List<Weight> all = new ArrayList<>(weights);
+        all.add(more);
+        return new Lever(new Mark(mark.colourIndex(), mark.shape(), label), all, lengthMm, fulcrumMm, outline, gripEndMm,
+                balancePointMm, swingweight);
+    }
+
     private static double mix(double from, double to, double share) {
         return from + (to - from) * share;
     }

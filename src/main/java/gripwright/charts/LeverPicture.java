@@ -30,6 +30,7 @@ public final class LeverPicture implements Picture {
     private static final double HANG = 3.5;
     private static final double LEVEL = 2.7;
     private static final int LEVELS = 3;
+    private static final int USUAL_PARTS = 5;
     private static final double UNDER = 1.7;
     private static final double RULER = 2.4;
     private static final double HEAD_ACROSS_MM = 50;
@@ -58,7 +59,12 @@ public final class LeverPicture implements Picture {
 
     @Override
     public double heightFor(double width, Look look) {
-        return look.textSize() * (MARKS + CLUB / 2 + HANG + LEVEL * (LEVELS - 1) + UNDER + RULER);
+        return look.textSize() * (MARKS + CLUB / 2 + HANG + LEVEL * (levels() - 1) + UNDER + RULER);
+    }
+
+    /** Labels stand on two levels, on three where more parts than usual hang on the club. */
+    private int levels() {
+        return Math.max(from.weights().size(), to.weights().size()) > USUAL_PARTS ? LEVELS : LEVELS - 1;
     }
 
     /** Millimetres to the units of the area, and the height of the club's axis. */
@@ -165,7 +171,7 @@ public final class LeverPicture implements Picture {
             graphics.setColor(look.quiet());
             graphics.fill(new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius));
             double left = x + radius + 0.4 * frame.em;
-            boolean onTheLeft = x > frame.x(now.lengthMm() * 0.75);
+            boolean onTheLeft = labelOnTheLeft(weight);
             double at = onTheLeft ? x - radius - 0.4 * frame.em : left;
             text(graphics, look.plain(), look.ink(), name(weight), at, y - 0.1 * frame.em, onTheLeft ? 1 : 0);
             text(graphics, look.small(), look.quiet(), points(weight), at, y + 1.0 * frame.em, onTheLeft ? 1 : 0);
@@ -174,8 +180,12 @@ public final class LeverPicture implements Picture {
 
     /** Each weight on the first level where its label runs into no other. */
     private List<Hung> hung(Graphics2D graphics, Frame frame, Look look) {
-        List<Lever.Weight> sorted = now.weights().stream().filter(weight -> weight.grams() > 0)
-                .sorted(Comparator.comparingDouble(Lever.Weight::grams).reversed()).toList();
+        List<Lever.Weight> sorted = new ArrayList<>();
+        // Labels on the right: the rightmost first, so that the threads of later ones pass left of them; and mirrored.
+        now.weights().stream().filter(weight -> weight.grams() > 0 && !labelOnTheLeft(weight))
+                .sorted(Comparator.comparingDouble(Lever.Weight::positionMm).reversed()).forEach(sorted::add);
+        now.weights().stream().filter(weight -> weight.grams() > 0 && labelOnTheLeft(weight))
+                .sorted(Comparator.comparingDouble(Lever.Weight::positionMm)).forEach(sorted::add);
         List<Hung> hung = new ArrayList<>();
         List<List<double[]>> taken = new ArrayList<>();
         for (int level = 0; level < LEVELS; level++) {
@@ -187,10 +197,10 @@ public final class LeverPicture implements Picture {
             double width = Math.max(TextWidth.of(graphics, look.plain(), name(weight)),
                     TextWidth.of(graphics, look.small(), points(weight))) + 3 * frame.em;
             double x = frame.x(weight.positionMm());
-            boolean onTheLeft = x > frame.x(now.lengthMm() * 0.75);
+            boolean onTheLeft = labelOnTheLeft(weight);
             double[] span = onTheLeft ? new double[] {x - width, x + frame.em} : new double[] {x - frame.em, x + width};
             int level = 0;
-            while (level < LEVELS - 1 && taken.get(level).stream()
+            while (level < levels() - 1 && taken.get(level).stream()
                     .anyMatch(other -> other[0] < span[1] && span[0] < other[1])) {
                 level++;
             }
@@ -198,6 +208,10 @@ public final class LeverPicture implements Picture {
             hung.add(new Hung(weight, level));
         }
         return hung;
+    }
+
+    private boolean labelOnTheLeft(Lever.Weight weight) {
+        return weight.positionMm() > now.lengthMm() * 0.75;
     }
 
     private String name(Lever.Weight weight) {

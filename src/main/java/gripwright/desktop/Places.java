@@ -1,5 +1,6 @@
 package gripwright.desktop;
 
+import gripwright.desktop.balance.BalancePlace;
 import gripwright.desktop.bay.BayPlace;
 import gripwright.desktop.compare.ComparePlace;
 import gripwright.desktop.plan.PlanView;
@@ -34,7 +35,7 @@ final class Places {
             case SETUP -> new SetupView(workbench);
             case BAY -> new BayPlace(workbench);
             case PLAN -> new PlanView(workbench);
-            case BALANCE -> new EmptyPlace(key);
+            case BALANCE -> new BalancePlace(workbench);
         };
     }
 }

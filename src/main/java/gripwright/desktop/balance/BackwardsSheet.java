@@ -2,11 +2,16 @@ package gripwright.desktop.balance;
 
 import gripwright.balance.LeverFigures;
 import gripwright.balance.Remedy;
+import gripwright.charts.LeverPicture;
 import gripwright.desktop.support.EntryField;
+import gripwright.desktop.support.PictureCanvas;
 import gripwright.desktop.support.SegmentField;
 import gripwright.desktop.support.Sheets;
+import gripwright.desktop.support.Theme;
 import gripwright.model.ShopSettings;
 import java.util.List;
+import java.util.Optional;
+import javafx.geometry.HPos;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -23,6 +28,7 @@ import javafx.scene.layout.VBox;
 final class BackwardsSheet {
 
     private static final double SLIDER_WIDTH = 320;
+    private static final double TYPED_WIDTH = 128;
 
     private final SolverViewModel solver;
     private final Slider wanted = new Slider();
@@ -30,6 +36,7 @@ final class BackwardsSheet {
     private final HBox typed = new HBox();
     private final GridPane ways = new GridPane();
     private final Label now = Sheets.quiet("");
+    private final PictureCanvas lever = new PictureCanvas();
     private final VBox node = new VBox(3 * Sheets.STEP);
     private final ConfigurationBox configuration;
     private boolean showing;
@@ -46,10 +53,13 @@ final class BackwardsSheet {
         HBox target = new HBox(2 * Sheets.STEP, typed, wanted);
         target.setAlignment(Pos.CENTER_LEFT);
         Sheets.line(form, "of", target);
-        HBox butt = new HBox(2 * Sheets.STEP, new EntryField(solver.buttPlaceEntry()).named("buttPlace"), buttPlace);
+        EntryField place = new EntryField(solver.buttPlaceEntry()).named("buttPlace");
+        place.setMinWidth(TYPED_WIDTH);
+        typed.setMinWidth(TYPED_WIDTH);
+        HBox butt = new HBox(2 * Sheets.STEP, place, buttPlace);
         butt.setAlignment(Pos.CENTER_LEFT);
         Sheets.line(form, "butt weight at", butt);
-        node.getChildren().addAll(form, Sheets.section("What it takes", ways), Sheets.hint(
+        node.getChildren().addAll(form, lever, Sheets.section("What it takes", ways), Sheets.hint(
                 "Head mass raises swingweight, balance point and inertia together; a butt weight lowers the first two and hardly"
                         + " moves the inertia. Length is solved for the same shaft cut longer or shorter."));
         solver.kind().subscribe(kind -> showTyped());
@@ -95,6 +105,9 @@ final class BackwardsSheet {
             if (column == 7) {
                 constraints.setHgrow(Priority.ALWAYS);
             }
+            if (column >= 1 && column <= 5) {
+                constraints.setHalignment(HPos.RIGHT);
+            }
             ways.getColumnConstraints().add(constraints);
         }
     }
@@ -135,6 +148,12 @@ final class BackwardsSheet {
 
     private void show() {
         showSlider();
+        Optional<LeverPicture> picture = solver.picture();
+        lever.setLook(Theme.pictures(solver.workbench().settings().get().dark(), Theme.BODY_SIZE));
+        lever.setPicture(picture.orElse(null));
+        lever.setAccessibleText("The club as a lever, as it is and with the first way that can be done; the rows below say it.");
+        lever.setManaged(picture.isPresent());
+        lever.setVisible(picture.isPresent());
         ways.getChildren().clear();
         ShopSettings settings = solver.workbench().settings().get();
         Figures figures = new Figures(settings);
@@ -181,6 +200,7 @@ final class BackwardsSheet {
             ways.add(apply, 6, row);
         }
         Label sentence = Sheets.hint(remedy.sentence());
+        GridPane.setHalignment(sentence, HPos.LEFT);
         ways.add(sentence, 1, row + 1, 7, 1);
     }
 
@@ -198,7 +218,7 @@ final class BackwardsSheet {
             return Figures.NONE;
         }
         return remedy.means() == Remedy.Means.LENGTH
-                ? figures.diameterOff(remedy.amount()) + " " + figures.length().symbol()
+                ? figures.placeOff(remedy.amount()) + " " + figures.length().symbol()
                 : figures.signed(remedy.amount(), 1) + " g";
     }
 }

@@ -32,6 +32,7 @@ public final class BalanceViewModel {
     private final ObjectProperty<Configuration> first = new SimpleObjectProperty<>();
     private final ObjectProperty<Configuration> second = new SimpleObjectProperty<>();
     private final DoubleProperty share = new SimpleDoubleProperty(1);
+    private String paired = "";
 
     public BalanceViewModel(Workbench workbench) {
         this.workbench = workbench;
@@ -95,6 +96,31 @@ public final class BalanceViewModel {
                 .orElse(first.get()));
         tested.set(session == null ? null : session.tests().stream()
                 .filter(one -> one.balance().testId().equals(test.id())).findFirst().orElse(null));
+        if (tested.get() != null && !paired.equals(test.id()) && !there.isEmpty()) {
+            paired = test.id();
+            first.set(test.reference().orElse(there.get(0)));
+            second.set(furthest(there));
+        }
+    }
+
+    /** The configuration whose swingweight is furthest from the first one's: what is worth looking at to begin with. */
+    private Configuration furthest(List<Configuration> there) {
+        Configuration furthest = second.get();
+        double most = 0;
+        for (Configuration configuration : there) {
+            double apart = apart(configuration);
+            if (apart > most) {
+                most = apart;
+                furthest = configuration;
+            }
+        }
+        return furthest;
+    }
+
+    private double apart(Configuration configuration) {
+        return balance(first.get()).filter(from -> from.swingweight() != null)
+                .flatMap(from -> balance(configuration).filter(to -> to.swingweight() != null)
+                        .map(to -> Math.abs(to.swingweight().points() - from.swingweight().points()))).orElse(0.0);
     }
 
     /** The configuration as it is now, if the test still has it. */
@@ -129,7 +155,7 @@ public final class BalanceViewModel {
                 settings.decimalMark())));
     }
 
-    private Optional<Lever> lever(Configuration configuration) {
+    Optional<Lever> lever(Configuration configuration) {
         return balance(configuration).map(balance -> Lever.of(balance, configuration, workbench.test().get().club(),
                 tested.get().balance().scale()));
     }

@@ -10,13 +10,15 @@ import javafx.util.StringConverter;
 /** A drop-down of the configurations of the test in view, bound both ways to the chosen one. */
 final class ConfigurationBox extends ComboBox<Configuration> {
 
-    private static final double WIDTH = 232;
+    private static final double WIDTH = 280;
+    private static final double MOST_WIDTH = 440;
 
     private boolean showing;
 
     ConfigurationBox(String name, Workbench workbench, ObjectProperty<Configuration> chosen) {
         setAccessibleText(name);
         setPrefWidth(WIDTH);
+        setMaxWidth(MOST_WIDTH);
         setConverter(new StringConverter<>() {
             @Override
             public String toString(Configuration configuration) {

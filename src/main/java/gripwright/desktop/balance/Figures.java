@@ -47,6 +47,18 @@ final class Figures {
         return mm == null ? NONE : numbers.format(length().fromInternal(mm), length() == Unit.INCH ? 2 : 0);
     }
 
+    /** A measuring place: whole where it is one. */
+    String roundPlace(double mm) {
+        double value = length().fromInternal(mm);
+        boolean whole = Math.abs(value - Math.rint(value)) < 1e-6;
+        return numbers.format(value, whole ? 0 : length() == Unit.INCH ? 2 : 0);
+    }
+
+    /** A difference of places with its sign. */
+    String placeOff(Double mm) {
+        return mm == null ? NONE : numbers.formatSigned(length().fromInternal(mm), length() == Unit.INCH ? 2 : 0);
+    }
+
     /** A diameter as a caliper reads it, without its unit. */
     String diameter(Double mm) {
         return mm == null ? NONE : numbers.format(length().fromInternal(mm), length() == Unit.INCH ? 3 : 2);

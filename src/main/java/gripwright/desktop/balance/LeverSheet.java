@@ -18,6 +18,8 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -44,7 +46,10 @@ final class LeverSheet {
         this.workbench = model.workbench();
         first = new ConfigurationBox("first configuration", workbench, model.first());
         onTheWay.getStyleClass().add("gw-heading-text");
-        node.getChildren().addAll(choice(), lever, difference, strip, table, notes);
+        HBox words = new HBox(3 * Sheets.STEP, difference, Sheets.spring(), onTheWay);
+        words.setAlignment(Pos.BASELINE_LEFT);
+        onTheWay.setMinWidth(Region.USE_PREF_SIZE);
+        node.getChildren().addAll(choice(), lever, words, strip, table, notes);
         model.share().subscribe(now -> drawLever());
         model.first().subscribe(now -> go());
         model.second().subscribe(now -> go());
@@ -71,9 +76,10 @@ final class LeverSheet {
         exchange.setAccessibleText("Exchange the two configurations");
         exchange.setTooltip(new javafx.scene.control.Tooltip("Exchange the two"));
         exchange.setOnAction(event -> model.exchange());
-        HBox row = new HBox(Sheets.STEP, first, slider,
-                new ConfigurationBox("second configuration", workbench, model.second()), exchange, Sheets.spring(),
-                onTheWay);
+        ConfigurationBox second = new ConfigurationBox("second configuration", workbench, model.second());
+        HBox.setHgrow(first, Priority.ALWAYS);
+        HBox.setHgrow(second, Priority.ALWAYS);
+        HBox row = new HBox(Sheets.STEP, first, slider, second, exchange);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
     }

@@ -15,7 +15,6 @@ import gripwright.desktop.support.Sheets;
 import gripwright.model.ClubTest;
 import gripwright.model.ShopSettings;
 import gripwright.units.Swingweight;
-import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
@@ -124,7 +123,7 @@ final class OtherSheets {
                 .text("configuration", 104, ConfigurationBalance::label);
         List<Double> places = settings.rulerPositionsMm().stream().sorted().toList();
         for (double place : places) {
-            table.number("at " + figures.place(place) + " " + figures.length().symbol(), 84,
+            table.number("at " + figures.roundPlace(place) + " " + figures.length().symbol(), 84,
                     balance -> diameter(balance.shape(), place));
         }
         table.number("taper, %", 72, balance -> figures.number(balance.shape().taper() == null ? null
@@ -134,8 +133,8 @@ final class OtherSheets {
                         : balance.shape().size().text());
         table.getItems().setAll(shaped);
         table.rowsShown(shaped.size());
-        VBox notes = new VBox(Sheets.STEP / 2, Sheets.hint("Diameters in " + figures.length().symbol()
-                + "; a star is one measured as fitted, brackets one that is held beyond the last measured place."));
+        VBox notes = new VBox(Sheets.STEP / 2, Sheets.hint("Diameters, " + figures.length().symbol()
+                + ": a star is one measured as fitted, brackets one that is held beyond the last measured place."));
         shaped.stream().flatMap(balance -> balance.shape().sentences().stream())
                 .forEach(sentence -> notes.getChildren().add(Sheets.text(sentence)));
         return new VBox(3 * Sheets.STEP, Sheets.section("Outside diameters as fitted", table, notes), rules(shaped));
@@ -151,25 +150,31 @@ final class OtherSheets {
         }).orElse(Figures.NONE);
     }
 
-    /** One point of the section for one configuration, in words. */
-    private record RuleLine(String label, String point, String outcome, String sentence) {
+    private Node rules(List<ConfigurationBalance> shaped) {
+        String unit = ", " + figures.length().symbol();
+        DataTable<ConfigurationBalance> table = new DataTable<ConfigurationBalance>("beside the Equipment Rules", "")
+                .text("configuration", 104, ConfigurationBalance::label)
+                .text("comes to", 130, balance -> balance.rules().outcome().text())
+                .number("length" + unit, 110, balance -> measured(balance, RulesCheck.LENGTH))
+                .number("at the thickest" + unit, 120, balance -> measured(balance, RulesCheck.DIMENSION))
+                .number("bulge or waist" + unit, 120, balance -> measured(balance, RulesCheck.FORM))
+                .text("", 200, balance -> balance.rules().on("section").map(RulesCheck.Finding::sentence).orElse(""));
+        table.getItems().setAll(shaped);
+        table.rowsShown(shaped.size());
+        VBox notes = new VBox(Sheets.STEP / 2);
+        shaped.forEach(balance -> balance.rules().findings().stream()
+                .filter(finding -> finding.outcome().compareTo(RulesCheck.Outcome.LOOK) >= 0)
+                .forEach(finding -> notes.getChildren().add(Sheets.text(balance.label() + ", "
+                        + finding.outcome().text() + ": " + finding.sentence()))));
+        notes.getChildren().add(Sheets.hint("At least " + figures.place(RulesCheck.LEAST_LENGTH_MM) + " "
+                + figures.length().symbol() + " long and nowhere over " + figures.place(RulesCheck.LARGEST_MM) + " "
+                + figures.length().symbol() + ". A warning, not a ruling: look at the grip too, straight and plain, not moulded"
+                + " for the hands, its axis that of the shaft."));
+        return Sheets.section("Beside the " + RulesCheck.SECTION, table, notes);
     }
 
-    private Node rules(List<ConfigurationBalance> shaped) {
-        List<RuleLine> lines = new ArrayList<>();
-        for (ConfigurationBalance balance : shaped) {
-            balance.rules().findings().stream()
-                    .filter(finding -> finding.outcome() != RulesCheck.Outcome.BY_EYE)
-                    .forEach(finding -> lines.add(new RuleLine(balance.label(), finding.point(),
-                            finding.outcome().text(), finding.sentence())));
-        }
-        DataTable<RuleLine> table = new DataTable<RuleLine>("beside the Equipment Rules", "")
-                .text("configuration", 104, RuleLine::label).text("point", 140, RuleLine::point)
-                .text("outcome", 110, RuleLine::outcome).text("numbers", 480, RuleLine::sentence);
-        table.getItems().setAll(lines);
-        table.rowsShown(Math.min(12, lines.size()));
-        return Sheets.section("Beside the " + RulesCheck.SECTION, table,
-                Sheets.hint("A warning, not a ruling. Look at the grip too: straight and plain, not moulded for the hands, its"
-                        + " axis that of the shaft."));
+    private String measured(ConfigurationBalance balance, String point) {
+        return balance.rules().on(point).map(RulesCheck.Finding::measuredMm).map(figures::diameter)
+                .orElse(Figures.NONE);
     }
 }

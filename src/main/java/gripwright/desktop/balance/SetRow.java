@@ -44,7 +44,7 @@ record SetRow(String club, String gets, String stripped, String regripped, Strin
     static List<String> headings(ShopSettings settings) {
         String length = new Figures(settings).length().symbol();
         return List.of("club", "gets", "stripped", "regripped", "target", "head, g", "how", "then", "wraps",
-                "size, " + length, "off, " + length, "read off by", "cost", "rests on");
+                "size, " + length, "off, " + length, "misread", "cost", "rests on");
     }
 
     List<String> cells() {

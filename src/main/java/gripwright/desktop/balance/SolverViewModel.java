@@ -4,7 +4,10 @@ import gripwright.balance.BackwardSolver;
 import gripwright.balance.ConfigurationBalance;
 import gripwright.balance.Remedy;
 import gripwright.balance.SessionBalance;
+import gripwright.balance.SwingweightScale;
 import gripwright.balance.Wanted;
+import gripwright.charts.Lever;
+import gripwright.charts.LeverPicture;
 import gripwright.desktop.support.Choice;
 import gripwright.desktop.support.NumberEntry;
 import gripwright.desktop.support.Quantity;
@@ -160,6 +163,23 @@ public final class SolverViewModel {
             case INERTIA -> new Wanted.AtInertia(Math.max(1, wanted.get()));
             case BALANCE_POINT -> new Wanted.AtBalancePoint(Math.max(1, wanted.get()));
         };
+    }
+
+    /** The lever as it is and as the first way that can be done would make it; empty where there is none by a mass. */
+    Optional<LeverPicture> picture() {
+        Optional<Lever> now = model.lever(configuration.get());
+        Remedy way = remedies.get().stream().filter(remedy -> remedy.means() != Remedy.Means.LENGTH
+                && remedy.feasible() && remedy.amount() != null && remedy.after() != null).findFirst().orElse(null);
+        if (now.isEmpty() || way == null) {
+            return Optional.empty();
+        }
+        SwingweightScale scale = SwingweightScale.of(workbench.settings().get().balance());
+        Lever.Weight more = new Lever.Weight("remedy", way.means().text(), way.amount(), way.positionMm(),
+                scale.points(way.amount(), way.positionMm()));
+        Lever then = now.get().with(more, way.after().balancePointMm(), way.after().swingweight(),
+                now.get().mark().label() + " with " + way.means().text());
+        return Optional.of(new LeverPicture(now.get(), then, 1, workbench.settings().get().units(),
+                workbench.settings().get().decimalMark()));
     }
 
     Choice<Kind> kindChoice() {
