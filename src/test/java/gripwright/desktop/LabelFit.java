@@ -11,13 +11,12 @@ import javafx.scene.control.TableCell;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Text;
+import javafx.scene.text.TextBoundsType;
 
 /** Looks over a scene for texts that are cut off and for siblings that lie over one another. */
 public final class LabelFit {
 
     private static final double TOLERANCE = 1.0;
-    /** Share of a line's height that letters with their tails fill. */
-    private static final double LETTERS = 0.8;
 
     private final List<String> faults = new ArrayList<>();
 
@@ -72,7 +71,11 @@ public final class LabelFit {
     }
 
     private static boolean isTooLow(Labeled labeled, Text text) {
-        return text.getLayoutBounds().getHeight() * LETTERS > labeled.getHeight() + TOLERANCE;
+        Text ink = new Text(text.getText());
+        ink.setFont(text.getFont());
+        ink.setWrappingWidth(text.getWrappingWidth());
+        ink.setBoundsType(TextBoundsType.VISUAL);
+        return ink.getLayoutBounds().getHeight() > labeled.getHeight() + TOLERANCE;
     }
 
     /** A text that is kept has to fit into its field. */

@@ -101,7 +101,7 @@ class ScreenshotTour {
             return null;
         });
         window.waitUntil("the comparison of " + stop, () -> !window.workbench().comparison().computing().get());
-        window.settle();
+        window.waitForWork();
         String name = place.name().toLowerCase(Locale.ROOT) + "-" + stop;
         keep(window, name);
         int part = 2;

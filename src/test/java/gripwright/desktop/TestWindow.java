@@ -5,8 +5,8 @@ import gripwright.desktop.support.Theme;
 import gripwright.desktop.support.Workbench;
 import gripwright.desktop.support.WorkbenchServices;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
@@ -18,9 +18,10 @@ import org.testfx.util.WaitForAsyncUtils;
 /** The real window on a session in memory, for tests with the toolkit; the toolkit starts once and loudly. */
 public final class TestWindow implements AutoCloseable {
 
-    private static final int PATIENCE_SECONDS = 20;
+    private static final int PATIENCE_SECONDS = 60;
 
-    private final ExecutorService background = Executors.newSingleThreadExecutor();
+    private final ThreadPoolExecutor background =
+            new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>());
     private final FxRobot robot = new FxRobot();
     private Workbench workbench;
     private WorkbenchWindow window;
@@ -67,6 +68,12 @@ public final class TestWindow implements AutoCloseable {
         } catch (TimeoutException never) {
             throw new AssertionError("Waited in vain: " + what, never);
         }
+    }
+
+    /** Waits until nothing is computed in the background any more and what was has been shown. */
+    public void waitForWork() {
+        waitUntil("the work in the background", () -> background.getQueue().isEmpty() && background.getActiveCount() == 0);
+        settle();
     }
 
     /** Waits until all events that are under way have been handled. */
