@@ -174,6 +174,22 @@ class LevelResponseTest {
         assertThat(bounded).isBetween(20, 280);
     }
 
+    /** Flat truth, five levels: how often a turning point is claimed, with and without true lack of fit. */
+    @ParameterizedTest
+    @CsvSource({"0, 0.015, 0.045", "0.5, 0.025, 0.065", "1, 0.06, 0.11"})
+    void falseTurningPointsAreAsRareAsStated(double lackOfFit, double least, double most) {
+        Random random = new Random(17);
+        int claimed = 0;
+        int samples = 2000;
+        for (int s = 0; s < samples; s++) {
+            double[] means = IntStream.range(0, 5)
+                .mapToDouble(i -> random.nextGaussian() + lackOfFit * random.nextGaussian()).toArray();
+            Finding finding = FITTER.fit(new double[] {0, 1, 2, 3, 4}, means, diagonal(1, 1, 1, 1, 1), 30).finding();
+            claimed += finding == Finding.PEAK_WITHIN || finding == Finding.VALLEY_WITHIN ? 1 : 0;
+        }
+        assertThat(claimed / (double) samples).isBetween(least, most);
+    }
+
     @Test
     void fewLevelsAreSaid() {
         LevelResponse one = FITTER.fit(new double[] {3, 3}, new double[] {1, 2}, diagonal(1, 1), 9);
