@@ -57,7 +57,7 @@ final class AtomicFile {
     }
 
     /** A name that is a link keeps being one: the file behind it is replaced. */
-    private static Path behindLinks(Path file) throws IOException {
+    static Path behindLinks(Path file) throws IOException {
         return Files.isSymbolicLink(file) && Files.exists(file) ? file.toRealPath() : file;
     }
 }

@@ -186,13 +186,8 @@ public final class SessionFiles implements SessionRepository {
 
     @Override
     public FileState saveBeside(Path file, Session session, String reason) throws ProblemException {
-        String name = String.valueOf(file.getFileName());
-        int dot = name.lastIndexOf('.');
-        String stem = dot > 0 ? name.substring(0, dot) : name;
-        String ending = dot > 0 ? name.substring(dot) : "";
-        String stamp = reason + " " + party.computer() + " " + STAMP.format(clock.instant());
         byte[] content = sessions.bytes(session);
-        Path path = free(file, stem + " (" + stamp, ")" + ending);
+        Path path = Asides.free(disk, file, reason + " " + party.computer() + " " + STAMP.format(clock.instant()));
         try {
             locks.take(path);
             new AtomicFile(disk).write(path, content, () -> {
@@ -217,10 +212,7 @@ public final class SessionFiles implements SessionRepository {
 
     private Path putAside(Path file) throws ProblemException {
         String name = String.valueOf(file.getFileName());
-        int dot = name.lastIndexOf('.');
-        String stem = dot > 0 ? name.substring(0, dot) : name;
-        String ending = dot > 0 ? name.substring(dot) : "";
-        Path aside = free(file, stem + " (damaged " + STAMP.format(clock.instant()), ")" + ending);
+        Path aside = Asides.free(disk, file, "damaged " + STAMP.format(clock.instant()));
         try {
             disk.rename(file, aside);
             disk.forceFolder(aside.toAbsolutePath().getParent());
@@ -229,14 +221,6 @@ public final class SessionFiles implements SessionRepository {
             throw new ProblemException(new Problem(Problem.Severity.FATAL, name, null, null, "",
                     "The damaged file could not be put aside; it stays where it is."), e);
         }
-    }
-
-    private Path free(Path beside, String head, String tail) {
-        Path path = beside.resolveSibling(head + tail);
-        for (int number = 2; disk.exists(path); number++) {
-            path = beside.resolveSibling(head + " " + number + tail);
-        }
-        return path;
     }
 
     @Override

@@ -153,6 +153,20 @@ class SessionFileTest {
     }
 
     @Test
+    void whatCanNotBeReadIsPutBesideBeforeItsNameIsTaken() throws Exception {
+        Path file = folder.resolve("settings.json");
+        Files.writeString(file, "{\"kind\": \"settings\", \"formatVersion\": 9}");
+        new SettingsFile().write(file, gripwright.model.ShopSettings.usual());
+        assertThat(new SettingsFile().read(file).value()).isEqualTo(gripwright.model.ShopSettings.usual());
+        try (var all = Files.list(folder)) {
+            assertThat(all.filter(path -> !path.equals(file))).singleElement().satisfies(aside -> {
+                assertThat(aside.getFileName().toString()).startsWith("settings (replaced ").endsWith(").json");
+                assertThat(aside).hasContent("{\"kind\": \"settings\", \"formatVersion\": 9}");
+            });
+        }
+    }
+
+    @Test
     void aLinkStaysALink() throws Exception {
         Path real = Files.createFile(folder.resolve("real.json"));
         Path link = Files.createSymbolicLink(folder.resolve("link.json"), real);

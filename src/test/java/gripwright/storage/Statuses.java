@@ -22,8 +22,9 @@ final class Statuses implements Consumer<SavingStatus> {
         return all.get(all.size() - 1);
     }
 
-    synchronized List<SavingStatus> all() {
-        return List.copyOf(all);
+    /** Forgets all but the last. */
+    synchronized void forget() {
+        all.subList(0, all.size() - 1).clear();
     }
 
     /** The newest status, once it is as wanted. */
