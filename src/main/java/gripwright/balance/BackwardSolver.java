@@ -97,10 +97,11 @@ public final class BackwardSolver {
         }
         boolean feasible = grams >= 0 && grams <= MOST_BUTT_GRAMS;
         return new Remedy(Remedy.Means.BUTT_WEIGHT, grams, place, feasible,
-                balance.figures().plus(grams, place, scale()), buttSentence(wanted, grams, place));
+                balance.figures().plus(grams, place, scale()),
+                buttSentence(wanted, grams, place, balance.gripEnd().capMm()));
     }
 
-    private String buttSentence(Wanted wanted, double grams, double place) {
+    private String buttSentence(Wanted wanted, double grams, double place, double cap) {
         if (grams < 0) {
             String way = wanted instanceof Wanted.AtInertia ? "raises the inertia"
                     : place < settings.balance().fulcrumMm() ? "lowers swingweight and balance point further"
@@ -112,8 +113,8 @@ public final class BackwardSolver {
             return String.format(Locale.ROOT, "It would take %.0f g, more than a butt holds.", grams);
         }
         return grams < HeadMass.NOTHING_GRAMS ? "Nothing to do in the butt."
-                : String.format(Locale.ROOT, "%.1f g in the butt, its centre %s from the butt end.", grams,
-                        length(place));
+                : String.format(Locale.ROOT, "%.1f g in the butt, its centre %s from the shaft's butt end.",
+                        grams, length(place - cap));
     }
 
     /** Length for a wanted figure, with the same kind of shaft cut longer or shorter. */

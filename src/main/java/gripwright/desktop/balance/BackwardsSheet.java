@@ -59,7 +59,7 @@ final class BackwardsSheet {
         HBox butt = new HBox(2 * Sheets.STEP, place, buttPlace);
         butt.setAlignment(Pos.CENTER_LEFT);
         Sheets.line(form, "butt weight at", butt);
-        node.getChildren().addAll(form, lever, Sheets.section("What it takes", ways), Sheets.hint(
+        node.getChildren().addAll(form, Sheets.section("What it takes", ways), lever, Sheets.hint(
                 "Head mass raises swingweight, balance point and inertia together; a butt weight lowers the first two and hardly"
                         + " moves the inertia. Length is solved for the same shaft cut longer or shorter."));
         solver.kind().subscribe(kind -> showTyped());

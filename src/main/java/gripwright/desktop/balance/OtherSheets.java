@@ -166,8 +166,8 @@ final class OtherSheets {
                 .filter(finding -> finding.outcome().compareTo(RulesCheck.Outcome.LOOK) >= 0)
                 .forEach(finding -> notes.getChildren().add(Sheets.text(balance.label() + ", "
                         + finding.outcome().text() + ": " + finding.sentence()))));
-        notes.getChildren().add(Sheets.hint("At least " + figures.place(RulesCheck.LEAST_LENGTH_MM) + " "
-                + figures.length().symbol() + " long and nowhere over " + figures.place(RulesCheck.LARGEST_MM) + " "
+        notes.getChildren().add(Sheets.hint("At least " + figures.diameter(RulesCheck.LEAST_LENGTH_MM) + " "
+                + figures.length().symbol() + " long and nowhere over " + figures.diameter(RulesCheck.LARGEST_MM) + " "
                 + figures.length().symbol() + ". A warning, not a ruling: look at the grip too, straight and plain, not moulded"
                 + " for the hands, its axis that of the shaft."));
         return Sheets.section("Beside the " + RulesCheck.SECTION, table, notes);

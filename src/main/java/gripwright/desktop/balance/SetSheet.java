@@ -16,6 +16,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
@@ -61,6 +62,7 @@ final class SetSheet {
         Figures figures = new Figures(settings);
         String length = figures.length().symbol();
         String mass = figures.mass().symbol();
+        Cell focused = focusedCell();
         grid = new RowGrid(List.of("club", "family", "length, " + length, "butt, " + length, "reads now",
                 "grip off, " + mass, "whole, " + mass, "stripped", "done", "target", "", ""));
         List<List<Node>> cells = new ArrayList<>();
@@ -72,6 +74,28 @@ final class SetSheet {
             focus();
         });
         fields.getChildren().setAll(Sheets.section("The set as it came", grid), add);
+        restore(focused);
+    }
+
+    /** A place in the grid. */
+    private record Cell(int row, int column) {
+    }
+
+    /** Where the focus is in the grid that is about to be made anew; null where it is elsewhere. */
+    private Cell focusedCell() {
+        Node at = grid == null || grid.getScene() == null ? null : grid.getScene().getFocusOwner();
+        while (at != null && at.getParent() != grid) {
+            at = at.getParent();
+        }
+        return at == null ? null : new Cell(GridPane.getRowIndex(at), GridPane.getColumnIndex(at));
+    }
+
+    private void restore(Cell cell) {
+        if (cell != null) {
+            grid.getChildren().stream().filter(child -> GridPane.getRowIndex(child) == cell.row
+                    && GridPane.getColumnIndex(child) == cell.column).findFirst()
+                    .ifPresent(child -> (child instanceof EntryField field ? field.input() : child).requestFocus());
+        }
     }
 
     private List<Node> cells(SetViewModel.Row row) {

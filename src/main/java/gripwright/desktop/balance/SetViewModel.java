@@ -49,9 +49,10 @@ public final class SetViewModel {
             Choice<SetClub.Target> target, TextEntry targetSwingweight, NumberEntry targetInertia, Runnable remove) {
     }
 
-    /** Identities and targets of the clubs; the rows are made anew when it changes. */
+    /** Identities, families and targets of the clubs; the rows are made anew when it changes. */
     ObservableValue<List<String>> order() {
-        return session.value().map(now -> now.set().stream().map(club -> club.id() + " " + club.target()).toList());
+        return session.value().map(now -> now.set().stream()
+                .map(club -> club.id() + " " + club.kind() + " " + club.target()).toList());
     }
 
     public List<Row> rows() {
