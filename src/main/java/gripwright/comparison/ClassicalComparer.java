@@ -58,12 +58,12 @@ final class ClassicalComparer {
     }
 
     private List<PairComparison> tukey() {
-        return AllPairs.tukeyKramer(groups, FittedMetric.LEVEL, task.ranges(present.size())).toOptional()
+        return AllPairs.tukeyKramer(groups, FittedMetric.LEVEL, task.tables().family(present.size())).toOptional()
                 .orElse(List.of());
     }
 
     private List<PairComparison> gamesHowell() {
-        return AllPairs.gamesHowell(groups, FittedMetric.LEVEL, task.ranges(present.size())).stream()
+        return AllPairs.gamesHowell(groups, FittedMetric.LEVEL, task.tables().family(present.size())).stream()
                 .flatMap(f -> f.toOptional().stream()).toList();
     }
 

@@ -21,6 +21,7 @@ public final class Comparer {
     private final ShopSettings shop;
     private final MixedModelFitter fitter = MixedModelFitter.withDefaults();
     private final ScorePoints points = new ScorePoints();
+    private final RangeTables tables = new RangeTables();
 
     private Comparer(ShopSettings shop) {
         this.shop = shop;
@@ -51,7 +52,7 @@ public final class Comparer {
      */
     public Comparison compare(Session session, ClubTest test, String referenceId) {
         String reference = reference(test, referenceId);
-        return compare(new ComparisonTask(session, shop, PlayedTest.of(test), reference, fitter, points));
+        return compare(new ComparisonTask(session, shop, PlayedTest.of(test), reference, fitter, points, tables));
     }
 
     /** What would change if a test were read another way, against its own reference; see the other method. */
@@ -73,8 +74,8 @@ public final class Comparer {
         PlayedTest played = PlayedTest.of(test);
         ShopSettings cautious = shop.withVerdicts(shop.verdicts().cautious());
         return new SensitivityComparer(compare(session, test, referenceId), played,
-                other -> compare(new ComparisonTask(session, shop, other, reference, fitter, points)),
-                other -> compare(new ComparisonTask(session, cautious, other, reference, fitter, points)))
+                other -> compare(new ComparisonTask(session, shop, other, reference, fitter, points, tables)),
+                other -> compare(new ComparisonTask(session, cautious, other, reference, fitter, points, tables)))
                 .sensitivity();
     }
 

@@ -7,7 +7,6 @@ import gripwright.model.VerdictSettings;
 import gripwright.statistics.BlockPrior;
 import gripwright.statistics.DriftPrior;
 import gripwright.statistics.MixedModelFitter;
-import gripwright.statistics.StudentizedRangeFamily;
 import java.util.List;
 
 /** One comparison under way: the session, its test in the order of play, the shop's settings, and fits made from them. */
@@ -19,13 +18,13 @@ final class ComparisonTask {
     private final String reference;
     private final MixedModelFitter fitter;
     private final ScorePoints points;
+    private final RangeTables tables;
     private final List<int[]> pairs;
     private final Circumstances circumstances;
     private final PlayedTest withSetAside;
-    private StudentizedRangeFamily ranges;
 
     ComparisonTask(Session session, ShopSettings shop, PlayedTest played, String reference, MixedModelFitter fitter,
-            ScorePoints points) {
+            ScorePoints points, RangeTables tables) {
         this.session = session;
         this.shop = shop;
         this.played = played;
@@ -33,6 +32,7 @@ final class ComparisonTask {
         this.fitter = fitter.with(new BlockPrior(shop.verdicts().stintToNoisePriorScale()))
                 .with(new DriftPrior(shop.verdicts().driftPriorSd()));
         this.points = points;
+        this.tables = tables;
         this.pairs = Pairs.of(played.configurations(), reference);
         this.circumstances = new Circumstances(played);
         this.withSetAside = played.shots().stream().anyMatch(s -> s.counts() && s.shot().isSetAside())
@@ -72,15 +72,8 @@ final class ComparisonTask {
         return points;
     }
 
-    /** Tables of the studentized range for so many configurations, kept for the next metric; null below two. */
-    synchronized StudentizedRangeFamily ranges(int count) {
-        if (count < 2) {
-            return null;
-        }
-        if (ranges == null || ranges.groups() != count) {
-            ranges = new StudentizedRangeFamily(count);
-        }
-        return ranges;
+    RangeTables tables() {
+        return tables;
     }
 
     /** Index of the reference; 0 where there is no configuration. */

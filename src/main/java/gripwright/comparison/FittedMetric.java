@@ -24,6 +24,8 @@ final class FittedMetric {
     private final double probable;
     private final ScorePoints points;
     private NearTargetGains gains;
+    private Estimate[] means;
+    private Estimate drift;
 
     /**
      * @param smallest the smallest difference that matters as set, internal units
@@ -75,12 +77,21 @@ final class FittedMetric {
 
     /** The model's mean of a configuration at the middle of the test; null where it can't be had. */
     Estimate mean(int configuration) {
-        return estimate(fit.mean(configuration));
+        if (means == null) {
+            means = new Estimate[rows.configurations()];
+            for (int k = 0; k < means.length; k++) {
+                means[k] = estimate(fit.mean(k));
+            }
+        }
+        return means[configuration];
     }
 
     /** The drift from the first swing to the last; null where it is not in the model. */
     Estimate drift() {
-        return fit.isAvailable() && fit.hasDrift() ? estimate(fit.drift()) : null;
+        if (drift == null && fit.isAvailable() && fit.hasDrift()) {
+            drift = estimate(fit.drift());
+        }
+        return drift;
     }
 
     private static Estimate estimate(ContrastPosterior posterior) {

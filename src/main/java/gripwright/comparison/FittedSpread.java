@@ -43,16 +43,6 @@ final class FittedSpread {
 
     /** Standard deviations drawn from scores (draws x configurations); null for one without enough shots. */
     double[][] draws(double[][] scores) {
-        double[][] drawn = new double[analysis.groups().size()][];
-        double[] column = new double[scores.length];
-        for (int k = 0; k < drawn.length; k++) {
-            if (has(k)) {
-                for (int i = 0; i < column.length; i++) {
-                    column[i] = scores[i][k];
-                }
-                drawn[k] = analysis.groups().get(k).draws(column);
-            }
-        }
-        return drawn;
+        return analysis.draws(scores);
     }
 }

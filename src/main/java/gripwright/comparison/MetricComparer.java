@@ -7,13 +7,11 @@ import gripwright.model.ReadingText;
 import gripwright.statistics.GroupPrior;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.StatUtils;
 
 /** Compares the configurations of one test in one metric. */
 final class MetricComparer {
 
-    private static final double UPPER = 0.975;
     /** Where a half-normal prior has left 10 % above: a posterior mean of the ratio beyond it strains the prior. */
     static final double STRAINED = 1.645;
 
@@ -51,7 +49,7 @@ final class MetricComparer {
             Double sd = n < 2 ? null : Math.sqrt(StatUtils.variance(values));
             Interval interval = null;
             if (sd != null) {
-                double half = new TDistribution(null, n - 1).inverseCumulativeProbability(UPPER) * sd / Math.sqrt(n);
+                double half = task.tables().criticalT(n - 1) * sd / Math.sqrt(n);
                 interval = new Interval(mean - half, mean + half);
             }
             figures.add(new ConfigurationFigures(configuration.id(), configuration.label(), n,
@@ -110,8 +108,8 @@ final class MetricComparer {
     /** Adds what the verdict would be with the set-aside shots back in. */
     private Difference noteSetAside(Difference difference, FittedMetric fitted, FittedMetric withSetAside, int of,
             int against) {
-        int more = withSetAside.rows().values(of).length - fitted.rows().values(of).length
-                + withSetAside.rows().values(against).length - fitted.rows().values(against).length;
+        int more = withSetAside.rows().readings(of) - fitted.rows().readings(of)
+                + withSetAside.rows().readings(against) - fitted.rows().readings(against);
         if (more == 0) {
             return difference;
         }
@@ -133,7 +131,7 @@ final class MetricComparer {
         model.notIdentified().forEach(part -> sentences.add(part.sentence()));
         List<String> missing = new ArrayList<>();
         for (int k = 0; k < played.configurations().size(); k++) {
-            if (fitted.rows().values(k).length == 0) {
+            if (fitted.rows().readings(k) == 0) {
                 missing.add(played.configurations().get(k).label());
             }
         }

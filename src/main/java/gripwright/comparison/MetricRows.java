@@ -14,6 +14,8 @@ final class MetricRows {
     private final int configurations;
     private final List<PlayedShot> shots;
     private final double[] values;
+    private final int[] counts;
+    private final int[] runs;
 
     /** @param values one per shot; taken over, not copied */
     MetricRows(Metric metric, int configurations, List<PlayedShot> shots, double[] values) {
@@ -21,6 +23,18 @@ final class MetricRows {
         this.configurations = configurations;
         this.shots = shots;
         this.values = values;
+        this.counts = new int[configurations];
+        this.runs = new int[configurations];
+        int[] lastRun = new int[configurations];
+        java.util.Arrays.fill(lastRun, -1);
+        for (int i = 0; i < values.length; i++) {
+            int k = shots.get(i).configuration();
+            if (!Double.isNaN(values[i])) {
+                counts[k]++;
+                runs[k] += shots.get(i).run() == lastRun[k] ? 0 : 1;
+                lastRun[k] = shots.get(i).run();
+            }
+        }
     }
 
     Metric metric() {
@@ -34,7 +48,7 @@ final class MetricRows {
 
     /** How many readings there are. */
     int readings() {
-        return (int) rows().count();
+        return IntStream.of(counts).sum();
     }
 
     /** One value per swing; NaN where there is none. */
@@ -62,15 +76,14 @@ final class MetricRows {
         return rows().filter(i -> shots.get(i).configuration() == configuration).mapToDouble(i -> values[i]).toArray();
     }
 
-    /** The run of each reading of one configuration. */
-    int[] runs(int configuration) {
-        return rows().filter(i -> shots.get(i).configuration() == configuration).map(i -> shots.get(i).run())
-                .toArray();
+    /** How many readings there are of one configuration. */
+    int readings(int configuration) {
+        return counts[configuration];
     }
 
     /** In how many runs this configuration has a reading. */
     int runCount(int configuration) {
-        return (int) IntStream.of(runs(configuration)).distinct().count();
+        return runs[configuration];
     }
 
     private IntStream rows() {

@@ -60,7 +60,7 @@ final class ReasonWriter {
     private List<String> whyNothing(int of, int against) {
         List<String> reasons = new ArrayList<>();
         for (int side : new int[] {of, against}) {
-            if (fitted.rows().values(side).length == 0) {
+            if (fitted.rows().readings(side) == 0) {
                 reasons.add(label(side) + " has no reading of " + metric.text() + ".");
             }
         }
@@ -139,7 +139,7 @@ final class ReasonWriter {
     }
 
     private void few(int side, List<String> reasons) {
-        int shots = fitted.rows().values(side).length;
+        int shots = fitted.rows().readings(side);
         if (shots < FEW_SHOTS) {
             reasons.add("Only " + shots + (shots == 1 ? " shot" : " shots") + " of " + label(side) + ".");
         }

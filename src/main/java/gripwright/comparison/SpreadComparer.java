@@ -3,8 +3,10 @@ package gripwright.comparison;
 import gripwright.model.Configuration;
 import gripwright.model.PrimaryMetric;
 import gripwright.statistics.EqualVariancesTest;
+import gripwright.statistics.Figure;
 import gripwright.statistics.GroupSpread;
 import gripwright.statistics.SpreadRatio;
+import gripwright.statistics.StudentizedRangeInterpolant;
 import gripwright.units.NumberText;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -47,7 +49,7 @@ final class SpreadComparer {
             if (spread.has(one.group())) {
                 Configuration c = configurations.get(one.group());
                 figures.add(new SpreadComparison.SpreadFigures(c.id(), c.label(),
-                        spread.rows().values(one.group()).length, one.degreesOfFreedom(),
+                        spread.rows().readings(one.group()), one.degreesOfFreedom(),
                         one.standardDeviation().toOptional().orElse(null),
                         new Estimate(one.shrunkStandardDeviation().get(), interval(one.interval().get())),
                         steadiest[one.group()]));
@@ -74,19 +76,19 @@ final class SpreadComparer {
 
     private List<SpreadComparison.SpreadRatio> ratios() {
         List<SpreadComparison.SpreadRatio> ratios = new ArrayList<>();
-        for (int[] pair : task.pairs()) {
-            if (spread.has(pair[0]) && spread.has(pair[1])) {
-                ratios.add(ratio(pair[0], pair[1]));
-            }
+        List<int[]> pairs = task.pairs().stream().filter(p -> spread.has(p[0]) && spread.has(p[1])).toList();
+        List<Figure<SpreadRatio>> figures = spread.analysis().ratios(pairs);
+        for (int i = 0; i < pairs.size(); i++) {
+            ratios.add(ratio(pairs.get(i)[0], pairs.get(i)[1], figures.get(i).get()));
         }
         return ratios;
     }
 
-    private SpreadComparison.SpreadRatio ratio(int of, int against) {
-        SpreadRatio r = spread.analysis().ratio(of, against).get();
+    private SpreadComparison.SpreadRatio ratio(int of, int against, SpreadRatio r) {
+        StudentizedRangeInterpolant table = task.tables().normal(r.family());
         double less = 1 - FittedSpread.SMALLEST_SHARE;
-        double matters = r.adjustedProbabilityBelow(less);
-        double harms = 1 - r.adjustedProbabilityBelow(1 / less);
+        double matters = r.adjustedProbabilityBelow(less, table);
+        double harms = 1 - r.adjustedProbabilityBelow(1 / less, table);
         double same = r.probabilityBelow(1 / less) - r.probabilityBelow(less);
         double steadier = r.probabilityBelow(1);
         VerdictRule.Ruling ruling = new VerdictRule(task.settings())
@@ -111,7 +113,7 @@ final class SpreadComparer {
                     + numbers.format(ratio.high(), 1) + " times the other's.";
         });
         for (int side : new int[] {of, against}) {
-            int shots = spread.rows().values(side).length;
+            int shots = spread.rows().readings(side);
             if (shots <= FEW) {
                 reasons.add("Only " + shots + " shots of " + configurations.get(side).label()
                         + ": its spread is drawn to what all share.");

@@ -1,6 +1,6 @@
 package gripwright.statistics;
 
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.apache.commons.math3.distribution.GammaDistribution;
 import org.apache.commons.math3.special.Gamma;
 
 /**
@@ -27,7 +27,7 @@ final class ChiScores {
         half = degreesOfFreedom / 2;
         logConstant = -half * Math.log(2) - Gamma.logGamma(half);
         int middle = NODES / 2;
-        double median = new ChiSquaredDistribution(null, degreesOfFreedom, 1e-13).inverseCumulativeProbability(0.5);
+        double median = new GammaDistribution(null, degreesOfFreedom / 2, 2, 1e-13).inverseCumulativeProbability(0.5);
         fill(middle, Math.log(median));
         for (int direction = -1; direction <= 1; direction += 2) {
             double y = value[middle];

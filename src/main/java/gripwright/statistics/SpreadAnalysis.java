@@ -1,7 +1,9 @@
 package gripwright.statistics;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The spread of several groups as a result of its own: standard deviations from deviations within blocks, drawn towards
@@ -90,6 +92,30 @@ public record SpreadAnalysis(List<GroupSpread> groups, Figure<Double> pooledStan
         return groups.stream().map(g -> g.interval().map(interval -> probabilitySteadiest(g))).toList();
     }
 
+    /**
+     * Draws of the standard deviations from their posteriors, one for each row of scores; see {@link GroupSpread#draws}.
+     *
+     * @param scores draws x groups, standard normal
+     * @return groups x draws; null for a group without a spread
+     */
+    public double[][] draws(double[][] scores) {
+        Map<Double, ChiScores> known = new HashMap<>();
+        double[][] drawn = new double[groups.size()][];
+        for (GroupSpread one : groups) {
+            if (one.shrunkStandardDeviation().isAvailable()) {
+                double freedom = one.posteriorDegreesOfFreedom();
+                ChiScores chi = known.computeIfAbsent(freedom, ChiScores::new);
+                double scale = one.shrunkStandardDeviation().get() * Math.sqrt(freedom);
+                double[] values = new double[scores.length];
+                for (int i = 0; i < values.length; i++) {
+                    values[i] = scale * chi.inverseChi(scores[i][one.group()]);
+                }
+                drawn[one.group()] = values;
+            }
+        }
+        return drawn;
+    }
+
     private double probabilitySteadiest(GroupSpread candidate) {
         ScaleNodes nodes = ScaleNodes.of(candidate.posteriorDegreesOfFreedom());
         List<GroupSpread> others = groups.stream()
@@ -117,6 +143,24 @@ public record SpreadAnalysis(List<GroupSpread> groups, Figure<Double> pooledStan
      * @throws IllegalArgumentException if the two are the same
      */
     public Figure<SpreadRatio> ratio(int first, int second) {
+        return ratio(first, second, Distributions::fQuantile);
+    }
+
+    /**
+     * The ratios of several pairs, each as by itself; quantiles that pairs have in common are worked out once.
+     *
+     * @param pairs {first, second} each
+     * @return in the order of the pairs
+     * @throws IllegalArgumentException if the two of a pair are the same
+     */
+    public List<Figure<SpreadRatio>> ratios(List<int[]> pairs) {
+        Map<List<Double>, Double> known = new HashMap<>();
+        SpreadRatio.FQuantiles quantiles = (p, f1, f2) ->
+            known.computeIfAbsent(List.of(p, f1, f2), key -> Distributions.fQuantile(p, f1, f2));
+        return pairs.stream().map(pair -> ratio(pair[0], pair[1], quantiles)).toList();
+    }
+
+    private Figure<SpreadRatio> ratio(int first, int second, SpreadRatio.FQuantiles quantiles) {
         if (first == second) {
             throw new IllegalArgumentException("A group can't be compared with itself");
         }
@@ -126,6 +170,6 @@ public record SpreadAnalysis(List<GroupSpread> groups, Figure<Double> pooledStan
             }
         }
         int family = (int) groups.stream().filter(g -> g.interval().isAvailable()).count();
-        return Figure.of(SpreadRatio.of(groups.get(first), groups.get(second), confidence, family));
+        return Figure.of(SpreadRatio.of(groups.get(first), groups.get(second), confidence, family, quantiles));
     }
 }

@@ -1,5 +1,7 @@
 package gripwright.statistics;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * The standard deviation of one group over that of another, with the probabilities that follow from their posteriors.
  *
@@ -19,12 +21,18 @@ public record SpreadRatio(int first, int second, double ratio, Interval interval
                           double firstDegreesOfFreedom, double secondDegreesOfFreedom, int family) {
 
     static SpreadRatio of(GroupSpread first, GroupSpread second, double confidence, int family) {
+        return of(first, second, confidence, family, Distributions::fQuantile);
+    }
+
+    /** @param quantiles of F at (probability, numerator, denominator), perhaps remembered from other pairs */
+    static SpreadRatio of(GroupSpread first, GroupSpread second, double confidence, int family,
+                          FQuantiles quantiles) {
         double ratio = first.shrunkStandardDeviation().get() / second.shrunkStandardDeviation().get();
         double f1 = first.posteriorDegreesOfFreedom();
         double f2 = second.posteriorDegreesOfFreedom();
         double tail = (1 - confidence) / 2;
-        Interval interval = new Interval(ratio * Math.sqrt(Distributions.fQuantile(tail, f2, f1)),
-            ratio / Math.sqrt(Distributions.fQuantile(tail, f1, f2)));
+        Interval interval = new Interval(ratio * Math.sqrt(quantiles.at(tail, f2, f1)),
+            ratio / Math.sqrt(quantiles.at(tail, f1, f2)));
         return new SpreadRatio(first.group(), second.group(), ratio, interval, confidence, f1, f2, family);
     }
 
@@ -50,11 +58,37 @@ public record SpreadRatio(int first, int second, double ratio, Interval interval
      * @throws IllegalArgumentException if the factor is not positive
      */
     public double adjustedProbabilityBelow(double factor) {
+        return adjusted(factor, q -> StudentizedRange.upperTail(q, family, Double.POSITIVE_INFINITY));
+    }
+
+    /**
+     * The same from a table that the caller keeps, for many pairs.
+     *
+     * @param factor the multiple, positive
+     * @param table  of as many groups as the family has, at infinite degrees of freedom
+     * @return the adjusted probability
+     * @throws IllegalArgumentException if the factor is not positive or the table is another family's
+     */
+    public double adjustedProbabilityBelow(double factor, StudentizedRangeInterpolant table) {
+        if (table.groups() != family || table.degreesOfFreedom() != Double.POSITIVE_INFINITY) {
+            throw new IllegalArgumentException("The table is of " + table.groups() + " groups at "
+                + table.degreesOfFreedom() + " degrees of freedom, not of " + family + " at infinity");
+        }
+        return adjusted(factor, table::upperTail);
+    }
+
+    private double adjusted(double factor, DoubleUnaryOperator range) {
         double below = probabilityBelow(factor);
         double above = Distributions.fUpper(1 / cut(factor), secondDegreesOfFreedom, firstDegreesOfFreedom);
         double z = Math.abs(StandardNormal.quantile(Math.min(below, above)));
-        double halfTail = StudentizedRange.upperTail(Math.sqrt(2) * z, family, Double.POSITIVE_INFINITY) / 2;
+        double halfTail = range.applyAsDouble(Math.sqrt(2) * z) / 2;
         return below > above ? 1 - halfTail : halfTail;
+    }
+
+    /** Quantiles of F. */
+    @FunctionalInterface
+    interface FQuantiles {
+        double at(double probability, double numerator, double denominator);
     }
 
     /** sigma1 &lt; c sigma2 when F on f1, f2 exceeds (ratio / c)^2. */

@@ -12,8 +12,8 @@ enum StudyOrder {
     MIRRORED_3("there and back, 3 each", 3),
     MIRRORED_6("there and back, 6 each", 6),
     RANDOM("two shuffled rounds, 3 each", 3),
-    MIRRORED_30("there and back, 30 each", 30),
-    MIRRORED_60("there and back, 60 each", 60);
+    ROUNDS_10("ten shuffled rounds, 6 each", 6),
+    ROUNDS_20("twenty shuffled rounds, 6 each", 6);
 
     /** The orders of an ordinary session. */
     static List<StudyOrder> usual() {
@@ -47,15 +47,17 @@ enum StudyOrder {
         switch (this) {
             case IN_TURN -> { }
             case FIRST_AGAIN -> stints.add(0);
-            case MIRRORED_3, MIRRORED_6, MIRRORED_30, MIRRORED_60 -> {
+            case MIRRORED_3, MIRRORED_6 -> {
                 List<Integer> back = new ArrayList<>(round);
                 Collections.reverse(back);
                 stints.addAll(back);
             }
-            case RANDOM -> {
-                Collections.shuffle(stints, random);
-                Collections.shuffle(round, random);
-                stints.addAll(round);
+            case RANDOM, ROUNDS_10, ROUNDS_20 -> {
+                stints.clear();
+                for (int i = 0; i < (this == RANDOM ? 2 : this == ROUNDS_10 ? 10 : 20); i++) {
+                    Collections.shuffle(round, random);
+                    stints.addAll(round);
+                }
             }
         }
         return stints;

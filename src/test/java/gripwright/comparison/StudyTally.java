@@ -24,6 +24,7 @@ final class StudyTally {
     private TextbookStudy textbook;
 
     int sessions;
+    int choices;
     int claimed;
     int claimedWrongly;
     int claimedRightly;
@@ -39,22 +40,24 @@ final class StudyTally {
     int advised;
     int strained;
 
-    StudyTally(Aim aim, VerdictSettings settings, MixedModelFitter fitter, ScorePoints points, TextbookStudy textbook) {
+    StudyTally(Aim aim, VerdictSettings settings, MixedModelFitter fitter, ScorePoints points) {
         this.aim = aim;
         this.settings = settings;
         this.fitter = fitter.with(new BlockPrior(settings.stintToNoisePriorScale()))
                 .with(new DriftPrior(settings.driftPriorSd()));
         this.choosing = new GroupPrior(settings.configurationPriorScale());
         this.points = points;
-        this.textbook = textbook;
     }
 
-    /** Counts one session. */
-    void add(StudySession session) {
+    /** Counts one session; the choice only where it is asked for. */
+    void add(StudySession session, boolean choose) {
         FittedMetric fitted = fit(session);
         sessions++;
         countVerdicts(fitted, session.truth());
-        countChoice(session, fitted.probabilityBest(choosing), fitted.fit());
+        if (choose) {
+            choices++;
+            countChoice(session, fitted.probabilityBest(choosing), fitted.fit());
+        }
         strained += fitted.fit().blockRatio().estimate() > MetricComparer.STRAINED * settings.stintToNoisePriorScale()
                 ? 1 : 0;
     }
@@ -149,6 +152,10 @@ final class StudyTally {
 
     double share(int count) {
         return (double) count / sessions;
+    }
+
+    double shareOfChoices(int count) {
+        return (double) count / choices;
     }
 
     double coverage() {
