@@ -40,6 +40,7 @@ record FileLines(List<FileHeader> headers, List<DataLine> data, List<SkippedLine
 
     private static void sort(List<CsvRow> rows, int from, ColumnMapping mapping, List<FileHeader> headers,
             List<DataLine> data, List<SkippedLine> skipped) {
+        int end = beginOfSummariesAtTheEnd(rows, from);
         for (int i = from; i < rows.size(); i++) {
             CsvRow row = rows.get(i);
             if (row.isBlank()) {
@@ -58,7 +59,7 @@ record FileLines(List<FileHeader> headers, List<DataLine> data, List<SkippedLine
                     i++;
                     skip(skipped, rows.get(i), SkippedLine.Reason.UNITS);
                 }
-            } else if (isSummary(row, current)) {
+            } else if (isSummary(row, current) || i >= end && isNewWord(row, data)) {
                 skip(skipped, row, SkippedLine.Reason.SUMMARY);
             } else if (isRemark(row, current)) {
                 skip(skipped, row, SkippedLine.Reason.REMARK);
@@ -66,6 +67,25 @@ record FileLines(List<FileHeader> headers, List<DataLine> data, List<SkippedLine
                 data.add(new DataLine(row, headers.size() - 1));
             }
         }
+    }
+
+    /** Where the last lines begin that all start with a word such as 'Average'. */
+    private static int beginOfSummariesAtTheEnd(List<CsvRow> rows, int from) {
+        int end = rows.size();
+        while (end > from && (rows.get(end - 1).isBlank() || SummaryWords.isSummary(firstText(rows.get(end - 1))))) {
+            end--;
+        }
+        return end;
+    }
+
+    private static String firstText(CsvRow row) {
+        return row.cells().stream().map(CellText::clean).filter(text -> !text.isEmpty()).findFirst().orElse("");
+    }
+
+    /** Whether no shot above begins with the same word, as the label of a configuration would. */
+    private static boolean isNewWord(CsvRow row, List<DataLine> data) {
+        String word = firstText(row);
+        return data.stream().noneMatch(line -> firstText(line.row()).equals(word));
     }
 
     private static void skip(List<SkippedLine> skipped, CsvRow row, SkippedLine.Reason reason) {
