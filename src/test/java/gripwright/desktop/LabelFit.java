@@ -40,6 +40,11 @@ public final class LabelFit {
         if (node instanceof TextField field) {
             lookForCut(field);
         }
+        if (node instanceof ScrollPane pane && pane.getHbarPolicy() == ScrollPane.ScrollBarPolicy.NEVER
+                && pane.getContent() != null
+                && pane.getContent().getLayoutBounds().getWidth() > pane.getViewportBounds().getWidth() + TOLERANCE) {
+            faults.add("wider than its view: " + name(pane.getContent()) + " " + path(pane));
+        }
         if (node instanceof Parent parent) {
             if (!(parent instanceof StackPane) && isOurs(parent)) {
                 lookForOverlap(parent);

@@ -12,6 +12,7 @@ import gripwright.model.ShopSettings;
 import java.io.File;
 import java.util.List;
 import javafx.embed.swing.SwingFXUtils;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -96,12 +97,22 @@ public final class PrintPlace implements Place {
         double at = scroll.getVvalue();
         made.pages().forEach(page -> {
             ImageView image = new ImageView(SwingFXUtils.toFXImage(page, null));
+            image.setPreserveRatio(true);
+            image.setSmooth(true);
+            image.fitWidthProperty().bind(Bindings.createDoubleBinding(() -> fitting(page.getWidth()),
+                    scroll.viewportBoundsProperty()));
             StackPane sheet = new StackPane(image);
-            sheet.setMaxWidth(page.getWidth());
+            sheet.setMaxWidth(StackPane.USE_PREF_SIZE);
             sheet.getStyleClass().add("gw-paper");
             pages.getChildren().add(sheet);
         });
         scroll.setVvalue(at);
+    }
+
+    /** As wide as the page is, and never wider than there is room for it. */
+    private double fitting(double pageWidth) {
+        double room = scroll.getViewportBounds().getWidth() - 7 * Sheets.STEP;
+        return room < Sheets.STEP ? pageWidth : Math.min(pageWidth, room);
     }
 
     private void chooseAndSave() {

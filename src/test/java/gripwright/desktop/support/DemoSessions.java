@@ -86,7 +86,7 @@ public final class DemoSessions {
                 grip("grip-3", "Midsize, rubber, 66 g", "+1/16", 66, 24.4, GripCondition.FRESH),
                 grip("grip-4", "Midsize, light, 42 g", "+1/16", 42, 24.4, GripCondition.FRESH),
                 grip("grip-5", "Standard, cord, 52 g", "standard", 52, 22.86, GripCondition.FRESH),
-                grip("grip-6", "Jumbo with reduced taper and a soft, tacky outer layer, 73 g", "jumbo", 73, 26.0,
+                grip("grip-6", "Jumbo, reduced taper, soft and tacky, 73 g", "jumbo", 73, 26.0,
                         GripCondition.FRESH));
     }
 
