@@ -3,28 +3,62 @@ package gripwright.desktop.bay;
 import gripwright.desktop.support.Place;
 import gripwright.desktop.support.PlaceKey;
 import gripwright.desktop.support.Workbench;
+import gripwright.intake.LiveSource;
+import java.io.File;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Supplier;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.scene.Node;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
 import javafx.util.Duration;
 
 /** The place Bay in the window. */
 public final class BayPlace implements Place {
 
     private final BayViewModel bay;
+    private final ShotSources sources;
     private final BayView view;
     private final Timeline seconds;
 
     public BayPlace(Workbench workbench) {
         bay = new BayViewModel(workbench, Clock.systemUTC(), () -> UUID.randomUUID().toString());
+        sources = new ShotSources(workbench, bay, rehearsal(workbench));
         view = new BayView(workbench, bay, new BayKeys(workbench, bay,
-                () -> workbench.say("Shots are typed or pasted here.")));
+                () -> sources.ask(this::chooseFile, this::chooseFolder)));
         seconds = new Timeline(new KeyFrame(Duration.seconds(1), event -> bay.tick()));
         seconds.setCycleCount(Animation.INDEFINITE);
+    }
+
+    private static Supplier<LiveSource> rehearsal(Workbench workbench) {
+        return null;
+    }
+
+    private void chooseFile() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("Watch a file of readings");
+        File file = chooser.showOpenDialog(view.getScene().getWindow());
+        if (file != null) {
+            sources.chosen(file.toPath());
+        }
+    }
+
+    private void chooseFolder() {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle("Watch a folder of readings");
+        File folder = chooser.showDialog(view.getScene().getWindow());
+        if (folder != null) {
+            sources.chosen(folder.toPath());
+        }
+    }
+
+    /** The sources that shots can arrive from. */
+    public ShotSources sources() {
+        return sources;
     }
 
     @Override

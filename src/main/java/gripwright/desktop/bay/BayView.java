@@ -77,7 +77,8 @@ final class BayView extends BorderPane {
         bay.sheet().subscribe(this::show);
         bay.prompt().subscribe(this::showPrompt);
         bay.feelStint().subscribe(this::showFeel);
-        bay.hiding().subscribe(hiding -> cover(hiding));
+        bay.hiding().subscribe(this::cover);
+        bay.rehearsal().subscribe(rehearsing -> show(bay.sheet().get()));
     }
 
     private VBox left() {
@@ -130,7 +131,7 @@ final class BayView extends BorderPane {
             return;
         }
         queue.show(sheet.queue());
-        hand.show(sheet.hand(), sheet.reminder(), sheet.rehearsal() || bay.source().get().isRehearsal());
+        hand.show(sheet.hand(), sheet.reminder(), sheet.rehearsal() || bay.rehearsal().get());
         last.show(sheet.last());
         strips.show(sheet.strips());
         if (!Objects.equals(sheet.pattern(), shownPattern)) {

@@ -4,6 +4,11 @@ import gripwright.balance.TestBalance;
 import gripwright.comparison.Comparison;
 import gripwright.desktop.support.Derived;
 import gripwright.desktop.support.Workbench;
+import gripwright.intake.Answers;
+import gripwright.intake.Arrival;
+import gripwright.intake.IntakeRow;
+import gripwright.intake.Question;
+import gripwright.intake.SourceStatus;
 import gripwright.model.ClubTest;
 import gripwright.model.Feel;
 import gripwright.model.Note;
@@ -21,8 +26,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -47,7 +57,8 @@ public final class BayViewModel {
     private final ReadOnlyObjectWrapper<EntryLine> line = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Prompt> prompt = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Stint> feelStint = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyObjectWrapper<SourceStatus> source = new ReadOnlyObjectWrapper<>(SourceStatus.keyboard());
+    private final ReadOnlyObjectWrapper<SourceStatus> source = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyBooleanWrapper rehearsal = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper elapsed = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper sourceText = new ReadOnlyStringWrapper("");
     private final ObjectProperty<Hiding> hiding = new SimpleObjectProperty<>(Hiding.NOTHING);
@@ -94,8 +105,9 @@ public final class BayViewModel {
         return feelStint.getReadOnlyProperty();
     }
 
-    public ReadOnlyObjectProperty<SourceStatus> source() {
-        return source.getReadOnlyProperty();
+    /** Whether a rehearsal is playing. */
+    public ReadOnlyBooleanProperty rehearsal() {
+        return rehearsal.getReadOnlyProperty();
     }
 
     /** How the source is doing, in words that age; see {@link #tick}. */
@@ -121,7 +133,9 @@ public final class BayViewModel {
     /** Time has gone by: words that say how long ago are written anew. */
     public void tick() {
         Instant now = clock.instant();
-        sourceText.set(source.get().text(now));
+        SourceStatus status = source.get();
+        sourceText.set(status == null ? "shots are typed"
+                : rehearsal.get() ? "rehearsal, no real shots; " + status.text(now) : status.text(now));
         elapsed.set(ElapsedTime.of(workbench.session().get(), now));
     }
 
@@ -187,17 +201,34 @@ public final class BayViewModel {
         }
     }
 
-    /** Takes shots in that arrived together from a source; between stints they wait in the tray. */
-    public void arrived(List<Shot> shots) {
-        take(shots);
-        source.set(source.get().withLastReading(clock.instant()));
-        sourceText.set(source.get().text(clock.instant()));
+    /** Takes in what a source brought at once; between stints shots wait in the tray. */
+    public void arrived(Arrival arrival) {
+        List<Shot> shots = Stream.concat(arrival.added().stream(), arrival.replaced().stream())
+                .map(IntakeRow::shot).toList();
+        if (arrival.withdrawn().isEmpty()) {
+            take(shots);
+        } else {
+            workbench.applyOrSay(play().takeInAndWithdraw(shots, Set.copyOf(arrival.withdrawn())));
+        }
+        arrival.problems().stream().findFirst().ifPresent(problem -> workbench.sayProblem(problem.text()));
     }
 
-    /** Says how the source is doing. */
-    public void sourceChanged(SourceStatus status) {
+    /** Asks what a source leaves open; the answer reads it again. */
+    void askAbout(Question question, Consumer<Answers> answering) {
+        ask(Prompt.choice(question.sentence(), question.choices().stream().map(choice -> Prompt.Option.of(
+                choice.text(), () -> answering.accept(Answers.none().with(question.id(), choice.key())))).toList()));
+    }
+
+    /**
+     * Says how the source is doing.
+     *
+     * @param status null where shots are typed
+     * @param rehearsing whether it is a rehearsal
+     */
+    public void sourceChanged(SourceStatus status, boolean rehearsing) {
         source.set(status);
-        sourceText.set(status.text(clock.instant()));
+        rehearsal.set(rehearsing);
+        tick();
     }
 
     private void take(List<Shot> shots) {
@@ -237,7 +268,7 @@ public final class BayViewModel {
         }
     }
 
-    private java.util.stream.Stream<Shot> lastShots() {
+    private Stream<Shot> lastShots() {
         return BaySheets.shown(test()).stream().flatMap(stint -> stint.shots().stream());
     }
 

@@ -1,6 +1,7 @@
 package gripwright.desktop.support;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.WeakChangeListener;
@@ -31,7 +32,7 @@ public final class ChoiceField<T> extends ComboBox<T> {
         setConverter(new StringConverter<>() {
             @Override
             public String toString(T value) {
-                return value == null && !values.contains(null) ? "" : text.apply(value);
+                return value == null && values.stream().allMatch(Objects::nonNull) ? "" : text.apply(value);
             }
 
             @Override

@@ -302,6 +302,11 @@ public final class Workbench {
         return settings.map(now -> Theme.pictures(now.dark(), textSize));
     }
 
+    /** Runs something on the window's thread, later; for sources of shots, which have threads of their own. */
+    public void onWindow(Runnable work) {
+        window.execute(work);
+    }
+
     /** Runs work in the background; one of the two is then called on the window's thread. */
     public <T> void inBackground(Callable<T> work, Consumer<T> done, Consumer<Throwable> failed) {
         background.execute(() -> {

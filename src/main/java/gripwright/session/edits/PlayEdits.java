@@ -10,12 +10,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /**
  * Edits of shots while a test is played: take in, set aside, bring back, give a place from the tray.
  *
- * <p>No edit ever drops a shot. Where the stint or shot an edit is about is gone, the session stays as it is.
+ * <p>No edit ever drops a shot, save a provisional one whose line turned out to hold none. Where the stint or shot an edit is about is gone, the session stays as it is.
  */
 public final class PlayEdits {
 
@@ -49,6 +50,22 @@ public final class PlayEdits {
             }
             return append(result, fresh);
         });
+    }
+
+    /**
+     * As {@link #takeIn}, and takes provisional shots out again whose line turned out to hold none; a shot that isn't
+     * provisional stays.
+     */
+    public Edit takeInAndWithdraw(List<Shot> arrived, Set<String> withdrawn) {
+        return new Edit("Read a line again", session -> takeIn(arrived).change().apply(without(session, withdrawn)));
+    }
+
+    private static Session without(Session session, Set<String> withdrawn) {
+        Predicate<Shot> stays = shot -> !shot.provisional() || !withdrawn.contains(shot.id());
+        return session.withTray(session.tray().stream().filter(stays).toList())
+                .withTests(session.tests().stream().map(test -> test.withStints(test.stints().stream()
+                        .map(stint -> stint.shots().stream().allMatch(stays) ? stint
+                                : stint.withShots(stint.shots().stream().filter(stays).toList())).toList())).toList());
     }
 
     /** Sets a shot aside with a reason; it stays in the record. */

@@ -1,5 +1,7 @@
 package gripwright.desktop.bay;
 
+import gripwright.intake.Arrival;
+import gripwright.intake.IntakeRow;
 import gripwright.model.BuildUp;
 import gripwright.model.ClubKind;
 import gripwright.model.ClubTest;
@@ -67,6 +69,12 @@ final class BaySessions {
             return stint.withShots(hit).withState(Stint.State.DONE);
         }).toList();
         return session.withTest(test.withStints(stints));
+    }
+
+    /** One shot as a source brings it. */
+    static Arrival arrival(Shot shot) {
+        return new Arrival(List.of(new IntakeRow(1, "", "", null, null, "", shot)), List.of(), List.of(), List.of(),
+                List.of());
     }
 
     /** Plausible 8-iron readings of an invented player. */

@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gripwright.desktop.support.Workbench;
 import gripwright.desktop.support.Workbenches;
+import gripwright.intake.Answers;
+import gripwright.intake.Arrival;
+import gripwright.intake.Choice;
+import gripwright.intake.Question;
+import gripwright.intake.SourceStatus;
 import gripwright.model.ClubTest;
 import gripwright.model.Metric;
 import gripwright.model.Note;
@@ -74,8 +79,12 @@ class BayViewModelTest {
     private void hit(int shots) {
         Random random = new Random(7);
         for (int n = 0; n < shots; n++) {
-            bay.arrived(List.of(Shot.of("x" + ++identities, BaySessions.readings(random, 0))));
+            arrive(Shot.of("x" + ++identities, BaySessions.readings(random, 0)));
         }
+    }
+
+    private void arrive(Shot shot) {
+        bay.arrived(BaySessions.arrival(shot));
     }
 
     private String said() {
@@ -306,7 +315,7 @@ class BayViewModelTest {
     @Test
     void missingReadingsAreDashesAndNothingBreaks() {
         bay.startNext();
-        bay.arrived(List.of(Shot.of("only-speed", Readings.of(Metric.CLUB_SPEED, 36))));
+        arrive(Shot.of("only-speed", Readings.of(Metric.CLUB_SPEED, 36)));
         assertThat(bay.sheet().get().last().readings().get(0).number()).isEqualTo("\u2013");
         assertThat(bay.sheet().get().pattern()).isNull();
     }
@@ -339,17 +348,45 @@ class BayViewModelTest {
 
     @Test
     void theSourceSaysHowLongAgoItWasHeardOf() {
-        bay.sourceChanged(new SourceStatus("shots.csv", SourceStatus.State.ALIVE, null, ""));
-        assertThat(bay.sourceText().get()).isEqualTo("shots.csv: alive, no reading yet");
+        assertThat(bay.sourceText().get()).isEqualTo("shots are typed");
         bay.startNext();
         hit(1);
+        bay.sourceChanged(new SourceStatus(SourceStatus.State.ALIVE, "shots.csv", clock.now, ""), false);
         clock.now = clock.now.plusSeconds(4);
         bay.tick();
         assertThat(bay.sourceText().get()).isEqualTo("shots.csv: alive, last reading 4 s ago");
         clock.now = clock.now.plusSeconds(24 * 60);
         bay.tick();
         assertThat(bay.elapsed().get()).isEqualTo("24 min");
-        assertThat(bay.sourceText().get()).isEqualTo("shots.csv: alive, last reading 24 min ago");
+    }
+
+    @Test
+    void aRehearsalSaysSoAndItsShotsAreMarked() {
+        bay.startNext();
+        bay.sourceChanged(new SourceStatus(SourceStatus.State.WAITING, "simulated player", null, ""), true);
+        arrive(Shot.of("r", Readings.of(Metric.CARRY, 140)).withRehearsal(true));
+        assertThat(bay.sourceText().get()).startsWith("rehearsal");
+        bay.sourceChanged(null, false);
+        assertThat(bay.sheet().get().rehearsal()).as("the session holds rehearsal shots").isTrue();
+    }
+
+    @Test
+    void aProvisionalShotThatTurnsOutToBeNoneIsWithdrawnAndARealOneStays() {
+        bay.startNext();
+        arrive(Shot.of("half", Readings.of(Metric.CARRY, 1)).withProvisional(true));
+        arrive(Shot.of("whole", Readings.of(Metric.CARRY, 140)));
+        bay.arrived(new Arrival(List.of(), List.of(), List.of("half", "whole"), List.of(), List.of()));
+        assertThat(stint(0).shots()).extracting(Shot::id).containsExactly("whole");
+    }
+
+    @Test
+    void aQuestionOfTheSourceIsAskedInTheLineAndItsAnswerGoesBack() {
+        List<Answers> given = new java.util.ArrayList<>();
+        bay.askAbout(new Question("speed-unit", Question.Kind.UNIT, "Which unit has 'Speed'?",
+                List.of(new Choice("mph", "mph"), new Choice("m/s", "m/s")), "86.4"), given::add);
+        assertThat(bay.prompt().get().question()).contains("Which unit");
+        bay.choose(2);
+        assertThat(given.get(0).to("speed-unit")).contains("m/s");
     }
 
     @Test

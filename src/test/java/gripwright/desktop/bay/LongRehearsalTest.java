@@ -121,7 +121,7 @@ class LongRehearsalTest {
     private void shoot() {
         shots++;
         clock.now = clock.now.plus(Duration.ofSeconds(6));
-        bay.arrived(List.of(Shot.of("rehearsed-" + shots, BaySessions.readings(random, stints % 5))
+        bay.arrived(BaySessions.arrival(Shot.of("rehearsed-" + shots, BaySessions.readings(random, stints % 5))
                 .withAt(clock.now).withRehearsal(true)));
     }
 

@@ -1,0 +1,164 @@
+package gripwright.desktop.bay;
+
+import gripwright.desktop.support.Workbench;
+import gripwright.intake.Answers;
+import gripwright.intake.Arrival;
+import gripwright.intake.CsvIntake;
+import gripwright.intake.LiveListener;
+import gripwright.intake.LiveSource;
+import gripwright.intake.SourceStatus;
+import gripwright.intake.WatchOptions;
+import gripwright.intake.WatchedFile;
+import gripwright.intake.WatchedFolder;
+import gripwright.model.Session;
+import gripwright.model.Shot;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/**
+ * Opens and closes the source that shots arrive from, and hands what it brings to the bay on the window's thread.
+ *
+ * <p>There is one source at a time; opening another closes the one before.
+ */
+public final class ShotSources {
+
+    private final Workbench workbench;
+    private final BayViewModel bay;
+    private final Supplier<LiveSource> rehearsal;
+    private LiveSource live;
+    private Consumer<Answers> answering = answers -> { };
+
+    /**
+     * @param workbench the session, and the way to the window's thread
+     * @param bay who the shots are for
+     * @param rehearsal makes a rehearsal of the present session
+     */
+    public ShotSources(Workbench workbench, BayViewModel bay, Supplier<LiveSource> rehearsal) {
+        this.workbench = workbench;
+        this.bay = bay;
+        this.rehearsal = rehearsal;
+        workbench.session().map(Session::id).addListener((observed, before, now) -> anotherSession());
+    }
+
+    /** What a source brings belongs to the session it was opened for. */
+    private void anotherSession() {
+        if (live != null) {
+            stop();
+            workbench.say("Another session is open; the source of shots was let go. W chooses it again.");
+        }
+    }
+
+    /** Asks which source it shall be; a path can be typed. */
+    public void ask(Runnable chooseFile, Runnable chooseFolder) {
+        List<Prompt.Option> options = new ArrayList<>();
+        options.add(Prompt.Option.of("a file\u2026", chooseFile));
+        options.add(Prompt.Option.of("a folder\u2026", chooseFolder));
+        options.add(Prompt.Option.of("rehearse", this::rehearse));
+        if (live != null) {
+            options.add(Prompt.Option.of("none, shots are typed", this::stop));
+        }
+        bay.ask(Prompt.orWords("Where do shots come from?", options, "or the path of a file or folder", this::typed));
+    }
+
+    private void typed(String path) {
+        try {
+            chosen(Path.of(path));
+        } catch (InvalidPathException nonsense) {
+            workbench.sayProblem("'" + path + "' is no path; write it as your system does, or choose a file.");
+        }
+    }
+
+    /** A file or folder was chosen; where shots are in it already, asks whether they are of this session. */
+    public void chosen(Path path) {
+        if (!isHoldingSomething(path)) {
+            watch(path, false);
+            return;
+        }
+        bay.ask(Prompt.choice("There are readings in it already. Which belong to this session?", List.of(
+                Prompt.Option.of("only new ones", () -> watch(path, true)),
+                Prompt.Option.of("all of them", () -> watch(path, false)))));
+    }
+
+    private static boolean isHoldingSomething(Path path) {
+        if (Files.isDirectory(path)) {
+            String[] names = path.toFile().list();
+            return names != null && names.length > 0;
+        }
+        return path.toFile().length() > 0;
+    }
+
+    /** Watches a file or folder from now on. */
+    public void watch(Path path, boolean onlyNew) {
+        stop();
+        Session session = workbench.session().get();
+        CsvIntake intake = CsvIntake.withDefaults().with(session.player().hand()).with(ZoneId.systemDefault())
+                .with(session.date());
+        WatchOptions options = WatchOptions.usual().withSkipExisting(onlyNew);
+        if (Files.isDirectory(path)) {
+            WatchedFolder folder = new WatchedFolder(path, intake, allShots(session), options);
+            answering = folder::answer;
+            begin(folder, false);
+        } else {
+            WatchedFile file = new WatchedFile(path, intake, allShots(session), options);
+            answering = file::answer;
+            begin(file, false);
+        }
+        workbench.say("Watching " + path.getFileName() + ".");
+    }
+
+    /** Plays the built-in rehearsal into the bay; its shots are marked and never compared. */
+    public void rehearse() {
+        stop();
+        begin(rehearsal.get(), true);
+        workbench.say("A rehearsal is playing; its shots are marked as such.");
+    }
+
+    private void begin(LiveSource source, boolean rehearsing) {
+        live = source;
+        bay.sourceChanged(source.status(), rehearsing);
+        source.start(new LiveListener() {
+            @Override
+            public void arrived(Arrival arrival) {
+                workbench.onWindow(() -> take(source, arrival));
+            }
+
+            @Override
+            public void changed(SourceStatus status) {
+                workbench.onWindow(() -> {
+                    if (live == source) {
+                        bay.sourceChanged(status, rehearsing);
+                    }
+                });
+            }
+        });
+    }
+
+    private void take(LiveSource source, Arrival arrival) {
+        bay.arrived(arrival);
+        if (live == source && !arrival.questions().isEmpty()) {
+            bay.askAbout(arrival.questions().get(0), answers -> answering.accept(answers));
+        }
+    }
+
+    /** Closes the source; shots are typed from now on. */
+    public void stop() {
+        if (live != null) {
+            live.close();
+            live = null;
+            answering = answers -> { };
+        }
+        bay.sourceChanged(null, false);
+    }
+
+    private static List<Shot> allShots(Session session) {
+        List<Shot> shots = new ArrayList<>(session.tray());
+        session.tests().forEach(test -> test.stints().forEach(stint -> shots.addAll(stint.shots())));
+        return shots;
+    }
+}
