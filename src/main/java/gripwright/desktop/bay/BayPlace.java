@@ -3,12 +3,10 @@ package gripwright.desktop.bay;
 import gripwright.desktop.support.Place;
 import gripwright.desktop.support.PlaceKey;
 import gripwright.desktop.support.Workbench;
-import gripwright.intake.LiveSource;
 import java.io.File;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
-import java.util.function.Supplier;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -27,15 +25,11 @@ public final class BayPlace implements Place {
 
     public BayPlace(Workbench workbench) {
         bay = new BayViewModel(workbench, Clock.systemUTC(), () -> UUID.randomUUID().toString());
-        sources = new ShotSources(workbench, bay, rehearsal(workbench));
+        sources = new ShotSources(workbench, bay);
         view = new BayView(workbench, bay, new BayKeys(workbench, bay,
                 () -> sources.ask(this::chooseFile, this::chooseFolder)));
         seconds = new Timeline(new KeyFrame(Duration.seconds(1), event -> bay.tick()));
         seconds.setCycleCount(Animation.INDEFINITE);
-    }
-
-    private static Supplier<LiveSource> rehearsal(Workbench workbench) {
-        return null;
     }
 
     private void chooseFile() {

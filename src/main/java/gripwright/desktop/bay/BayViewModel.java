@@ -105,6 +105,11 @@ public final class BayViewModel {
         return feelStint.getReadOnlyProperty();
     }
 
+    /** How the source of shots is; null where shots are typed. */
+    public ReadOnlyObjectProperty<SourceStatus> source() {
+        return source.getReadOnlyProperty();
+    }
+
     /** Whether a rehearsal is playing. */
     public ReadOnlyBooleanProperty rehearsal() {
         return rehearsal.getReadOnlyProperty();
@@ -135,7 +140,7 @@ public final class BayViewModel {
         Instant now = clock.instant();
         SourceStatus status = source.get();
         sourceText.set(status == null ? "shots are typed"
-                : rehearsal.get() ? "rehearsal, no real shots; " + status.text(now) : status.text(now));
+                : status.text(now));
         elapsed.set(ElapsedTime.of(workbench.session().get(), now));
     }
 

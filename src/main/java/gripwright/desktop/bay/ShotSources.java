@@ -19,7 +19,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 
 /**
  * Opens and closes the source that shots arrive from, and hands what it brings to the bay on the window's thread.
@@ -30,19 +29,18 @@ public final class ShotSources {
 
     private final Workbench workbench;
     private final BayViewModel bay;
-    private final Supplier<LiveSource> rehearsal;
+    private final Rehearsals rehearsals;
     private LiveSource live;
     private Consumer<Answers> answering = answers -> { };
 
     /**
      * @param workbench the session, and the way to the window's thread
      * @param bay who the shots are for
-     * @param rehearsal makes a rehearsal of the present session
      */
-    public ShotSources(Workbench workbench, BayViewModel bay, Supplier<LiveSource> rehearsal) {
+    public ShotSources(Workbench workbench, BayViewModel bay) {
         this.workbench = workbench;
         this.bay = bay;
-        this.rehearsal = rehearsal;
+        rehearsals = new Rehearsals(workbench);
         workbench.session().map(Session::id).addListener((observed, before, now) -> anotherSession());
     }
 
@@ -59,7 +57,7 @@ public final class ShotSources {
         List<Prompt.Option> options = new ArrayList<>();
         options.add(Prompt.Option.of("a file\u2026", chooseFile));
         options.add(Prompt.Option.of("a folder\u2026", chooseFolder));
-        options.add(Prompt.Option.of("rehearse", this::rehearse));
+        options.add(Prompt.Option.of("rehearse", this::askRehearsal));
         if (live != null) {
             options.add(Prompt.Option.of("none, shots are typed", this::stop));
         }
@@ -112,10 +110,14 @@ public final class ShotSources {
         workbench.say("Watching " + path.getFileName() + ".");
     }
 
-    /** Plays the built-in rehearsal into the bay; its shots are marked and never compared. */
-    public void rehearse() {
+    private void askRehearsal() {
+        bay.ask(Prompt.choice("Rehearse with", rehearsals.options(this::rehearse)));
+    }
+
+    /** Plays a rehearsal into the bay; its shots are marked and never compared with real ones. */
+    public void rehearse(LiveSource rehearsal) {
         stop();
-        begin(rehearsal.get(), true);
+        begin(rehearsal, true);
         workbench.say("A rehearsal is playing; its shots are marked as such.");
     }
 

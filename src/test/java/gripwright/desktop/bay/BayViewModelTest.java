@@ -363,7 +363,7 @@ class BayViewModelTest {
     @Test
     void aRehearsalSaysSoAndItsShotsAreMarked() {
         bay.startNext();
-        bay.sourceChanged(new SourceStatus(SourceStatus.State.WAITING, "simulated player", null, ""), true);
+        bay.sourceChanged(new SourceStatus(SourceStatus.State.WAITING, "rehearsal", null, "these shots are not hit by anybody"), true);
         arrive(Shot.of("r", Readings.of(Metric.CARRY, 140)).withRehearsal(true));
         assertThat(bay.sourceText().get()).startsWith("rehearsal");
         bay.sourceChanged(null, false);

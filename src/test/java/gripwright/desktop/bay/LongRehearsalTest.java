@@ -5,8 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gripwright.desktop.support.DemoSessions;
 import gripwright.desktop.support.InMemoryServices;
 import gripwright.desktop.support.Workbench;
+import gripwright.intake.Arrival;
+import gripwright.intake.LiveListener;
+import gripwright.intake.SourceStatus;
+import gripwright.intake.rehearsal.RehearsalSource;
+import gripwright.intake.rehearsal.RehearsedShots;
+import gripwright.intake.rehearsal.SimulatedPlayer;
+import gripwright.model.Handedness;
 import gripwright.model.Session;
-import gripwright.model.Shot;
 import gripwright.model.Stint;
 import gripwright.session.SessionStore;
 import gripwright.session.edits.QueueEdits;
@@ -19,7 +25,6 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** Eight hours of rehearsal at ten shots a minute, in accelerated time: nothing piles up but the shots themselves. */
@@ -29,7 +34,7 @@ class LongRehearsalTest {
     private static final int SHOTS_AN_HOUR = 600;
     private static final int SHOTS_A_STINT = 12;
     private static final long MEBIBYTE = 1 << 20;
-    /** A shot with six readings and its source takes about 650 bytes with the lists around it. */
+    /** A shot with its readings and its source takes about 900 bytes with the lists around it. */
     private static final long MOST_BYTES_A_SHOT = 1024;
     /** What the undo steps may hold beyond the session, and what the runtime itself moves about. */
     private static final long ALLOWANCE = 8 * MEBIBYTE;
@@ -56,7 +61,9 @@ class LongRehearsalTest {
 
     private final RehearsalClock clock = new RehearsalClock();
     private final Deque<Runnable> background = new ArrayDeque<>();
-    private final Random random = new Random(8);
+    private final RehearsalSource rehearsal = new RehearsalSource(RehearsedShots.of(
+            SimulatedPlayer.middling(Handedness.LEFT, 8), () -> "", HOURS * SHOTS_AN_HOUR), Duration.ofSeconds(6),
+            "long", clock);
     private Workbench workbench;
     private BayViewModel bay;
     private int shots;
@@ -67,6 +74,7 @@ class LongRehearsalTest {
         Session session = BaySessions.planned("ABCDE", "ABCDE", SHOTS_A_STINT, 0);
         workbench = new Workbench(new InMemoryServices(session, DemoSessions.shop()), background::add, Runnable::run);
         bay = new BayViewModel(workbench, clock, () -> "stint-" + ++stints);
+        listen();
         List<Long> used = new ArrayList<>();
         for (int hour = 0; hour < HOURS; hour++) {
             playAnHour();
@@ -87,6 +95,7 @@ class LongRehearsalTest {
         Session session = BaySessions.planned("A", "A", SHOTS_A_STINT, 0);
         workbench = new Workbench(new InMemoryServices(session, DemoSessions.shop()), background::add, Runnable::run);
         bay = new BayViewModel(workbench, clock, () -> "stint-" + ++stints);
+        listen();
         bay.startNext();
         for (int n = 0; n < SessionStore.UNDO_STEPS + 100; n++) {
             shoot();
@@ -118,11 +127,24 @@ class LongRehearsalTest {
         bay.startNext();
     }
 
+    private void listen() {
+        rehearsal.listen(new LiveListener() {
+            @Override
+            public void arrived(Arrival arrival) {
+                bay.arrived(arrival);
+            }
+
+            @Override
+            public void changed(SourceStatus status) {
+                bay.sourceChanged(status, true);
+            }
+        });
+    }
+
     private void shoot() {
         shots++;
         clock.now = clock.now.plus(Duration.ofSeconds(6));
-        bay.arrived(BaySessions.arrival(Shot.of("rehearsed-" + shots, BaySessions.readings(random, stints % 5))
-                .withAt(clock.now).withRehearsal(true)));
+        rehearsal.playNext();
     }
 
     /** Comparisons are made once an hour, on the newest state, as accelerated time leaves no room for more. */
