@@ -21,6 +21,8 @@ public final class BalanceCalculator {
 
     private static final double[] USUAL_TOTAL_GRAMS = {250, 620};
     private static final double[] USUAL_POINTS = {10, 50};
+    private static final double SURPRISING_GRAMS = 2;
+    private static final double SURPRISING_SDS = 3;
 
     private final ShopSettings settings;
 
@@ -121,12 +123,26 @@ public final class BalanceCalculator {
                 figures = figures.with(load == null ? null : fit.predict(load));
             }
             figures.warn(warnings);
+            compareMass(configuration, figures.mass, warnings);
             GripShape shape = shape(configuration, sentences);
             RulesCheck rules = shape == null ? null : RulesCheck.of(bench.club().kind(), configuration, shape);
             return new ConfigurationBalance(configuration.id(), configuration.label(), configuration.gamer(), end,
                     shape, rules, bench.headPlaceMm(end.capMm()), club, figures.mass, figures.balancePoint, figures.moment, figures.points, figures.inertia,
                     configuration.swingweightRead(), misfit(configuration, figures.points),
                     configuration.totalMassReadGrams(), sentences, warnings);
+        }
+
+        /** A weighed club whose parts add up to something else has a wrong part. */
+        private static void compareMass(Configuration configuration, Estimate mass, List<String> warnings) {
+            Double read = configuration.totalMassReadGrams();
+            if (read == null || mass == null) {
+                return;
+            }
+            double off = read - mass.value();
+            if (Math.abs(off) > Math.max(SURPRISING_GRAMS, SURPRISING_SDS * mass.standardDeviation())) {
+                warnings.add(String.format(Locale.ROOT, "%s weighs %.0f g on the scale, %.0f g %s than its parts: weigh the"
+                        + " parts again.", configuration.label(), read, Math.abs(off), off > 0 ? "more" : "less"));
+            }
         }
 
         private GripShape shape(Configuration configuration, List<String> sentences) {

@@ -14,6 +14,7 @@ import gripwright.model.TestClub;
 import gripwright.units.Swingweight;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class ReadingFitterTest {
@@ -73,6 +74,57 @@ class ReadingFitterTest {
             many.add(reading(30 + (k % 9) * 10, 4.75, 0));
         }
         assertThat(FITTER.fit(many).gripBalancePointMm().value() / INCH).isCloseTo(4.75, within(0.02));
+    }
+
+    /** The posterior once more by brute force over a grid of bare swingweights and balance points. */
+    @Test
+    void thePosteriorAgreesWithAGrid() {
+        List<ScaleReading> readings = List.of(reading(42, 4.25, 0.4), reading(58, 4.5, -0.3), reading(75, 4.5, 0.2));
+        double weights = 0;
+        double placeSum = 0;
+        double placeSquares = 0;
+        double predictedSum = 0;
+        for (double place = 3 * INCH; place <= 5.5 * INCH; place += 0.05 * INCH) {
+            for (double bare = BARE - 4; bare <= BARE + 4; bare += 0.02) {
+                double logWeight = -0.5 * Math.pow((place - PRIOR.value()) / PRIOR.standardDeviation(), 2);
+                for (ScaleReading reading : readings) {
+                    double expected = bare + SCALE.points(reading.load().gripGrams(), place);
+                    logWeight -= 0.5 * Math.pow((reading.read().points() - expected) / 0.5, 2);
+                }
+                double weight = Math.exp(logWeight);
+                weights += weight;
+                placeSum += weight * place;
+                placeSquares += weight * place * place;
+                predictedSum += weight * (bare + SCALE.points(100, place));
+            }
+        }
+        double mean = placeSum / weights;
+        ReadingFit fit = FITTER.fit(readings);
+        assertThat(fit.gripBalancePointMm().value()).isCloseTo(mean, within(0.01));
+        assertThat(fit.gripBalancePointMm().standardDeviation())
+                .isCloseTo(Math.sqrt(placeSquares / weights - mean * mean), within(0.01));
+        assertThat(fit.predict(load(100)).value()).isCloseTo(predictedSum / weights, within(0.002));
+    }
+
+    /** Seeded simulation: honest readings are seldom flagged, one that is three points off nearly always. */
+    @Test
+    void honestReadingsAreSeldomFlaggedAndAWrongOneMostly() {
+        Random random = new Random(20260314);
+        int falseFlags = 0;
+        int found = 0;
+        int sessions = 2000;
+        for (int session = 0; session < sessions; session++) {
+            List<ScaleReading> honest = new ArrayList<>();
+            for (double grams : new double[] {42, 50, 52, 58, 70}) {
+                honest.add(reading(grams, 4.25, 0.5 * random.nextGaussian()));
+            }
+            falseFlags += FITTER.fit(honest).hasFlagged() ? 1 : 0;
+            List<ScaleReading> wrong = new ArrayList<>(honest);
+            wrong.set(2, reading(52, 4.25, 3 + 0.5 * random.nextGaussian()));
+            found += FITTER.fit(wrong).residuals().get(2).flagged() ? 1 : 0;
+        }
+        assertThat(falseFlags / (double) sessions).isLessThan(0.02);
+        assertThat(found / (double) sessions).isGreaterThan(0.95);
     }
 
     @Test

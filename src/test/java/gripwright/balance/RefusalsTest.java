@@ -104,4 +104,18 @@ class RefusalsTest {
         assertThat(blank.swingweight()).isNull();
         assertThat(blank.sentences()).anyMatch(s -> s.startsWith("Weigh the grip of A"));
     }
+
+    @Test
+    void aClubThatWeighsOtherThanItsPartsIsWarnedAbout() {
+        ClubTest test = SevenIron.test(SevenIron.club(), GRIP);
+        ConfigurationBalance close = weighed(test, 442);
+        assertThat(close.warnings()).isEmpty();
+        assertThat(weighed(test, 452).warnings())
+                .contains("A weighs 452 g on the scale, 11 g more than its parts: weigh the parts again.");
+    }
+
+    private static ConfigurationBalance weighed(ClubTest test, double grams) {
+        return BalanceCalculator.with(ShopSettings.usual()).of(test.withConfigurations(
+                List.of(test.configurations().get(0).withTotalMassReadGrams(grams)))).configurations().get(0);
+    }
 }
