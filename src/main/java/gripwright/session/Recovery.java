@@ -26,12 +26,13 @@ final class Recovery {
         Workspace.Opened newest = null;
         for (JournalFolder.Found found : left) {
             sentences.addAll(found.sentences());
+            Optional<FileState> file = inItsFile(found);
             if (found.session().isEmpty()) {
                 found.settled().run();
-            } else if (isInItsFile(found)) {
+            } else if (file.isPresent()) {
+                newest = newest == null ? new Workspace.Opened(found.session().get(), file, false, List.of(), List.of(),
+                        () -> { }) : newest;
                 found.settled().run();
-                newest = newest == null ? new Workspace.Opened(found.session().get(), found.file(), false, List.of(),
-                        List.of(), () -> { }) : newest;
             } else if (newest == null) {
                 newest = recovered(found);
             } else {
@@ -41,12 +42,16 @@ final class Recovery {
         return Optional.ofNullable(newest);
     }
 
-    private boolean isInItsFile(JournalFolder.Found found) {
+    /** The file, where it holds just what the journal does. */
+    private Optional<FileState> inItsFile(JournalFolder.Found found) {
+        if (found.file().isEmpty() || found.session().isEmpty()) {
+            return Optional.empty();
+        }
         try {
-            return found.file().isPresent()
-                    && repository.read(found.file().get().path()).session().equals(found.session().get());
+            SessionRepository.Read read = repository.read(found.file().get().path());
+            return read.session().equals(found.session().get()) ? Optional.of(read.file()) : Optional.empty();
         } catch (ProblemException e) {
-            return false;
+            return Optional.empty();
         }
     }
 

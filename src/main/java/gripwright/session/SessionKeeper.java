@@ -70,7 +70,6 @@ public final class SessionKeeper {
         if (unsaved) {
             journaled = saved = store.revision() - 1;
             journalWork.offer(latest);
-            fileWork.offer(latest);
         }
         stopListening = store.listen(this::changed);
         tell();
@@ -177,7 +176,6 @@ public final class SessionKeeper {
             latest = version;
         }
         journalWork.offer(version);
-        fileWork.offer(version);
         tell();
     }
 
@@ -198,6 +196,9 @@ public final class SessionKeeper {
                 journaled = Math.max(journaled, version.revision());
             }
         }
+        // The file gets only what the journal went through, so that after a crash it is known as this window's own; where
+        // the journal fails, the file alone must do.
+        fileWork.offer(failure.isEmpty() ? version : latestNow());
         tell();
     }
 

@@ -75,6 +75,10 @@ final class FileLock {
             return Optional.of(words(found.get()));
         }
         if (disk.exists(of(file))) {
+            if (found.isEmpty() && isYoung(of(file))) {
+                // Another window is just writing its lock.
+                return Optional.of("another window");
+            }
             clear(file);
         }
         return create(file) ? Optional.empty() : heldBy(file).or(() -> Optional.of("another window"));
@@ -128,6 +132,10 @@ final class FileLock {
         } catch (IOException | ProblemException e) {
             return Optional.empty();
         }
+    }
+
+    private boolean isYoung(Path lock) throws IOException {
+        return Duration.between(disk.lastModified(lock), clock.instant()).abs().compareTo(FRESH) < 0;
     }
 
     private boolean isOurs(Lock lock) {

@@ -77,6 +77,7 @@ final class JournalFile implements Journal {
         file = now;
         if (!broken) {
             append(records.file(now));
+            sweep(older.size());
         }
     }
 
@@ -84,7 +85,7 @@ final class JournalFile implements Journal {
     public void finish() {
         leave();
         older.add(path);
-        sweep();
+        sweep(older.size());
     }
 
     @Override
@@ -133,7 +134,8 @@ final class JournalFile implements Journal {
         size = beginning.length;
         kept = session;
         broken = false;
-        sweep();
+        // The last one stays until the file is noted again: a saving may be on its way whose content only it went through.
+        sweep(older.size() - 1);
     }
 
     private byte[] beginning(Session session) {
@@ -155,15 +157,15 @@ final class JournalFile implements Journal {
         }
     }
 
-    /** Older files of the chain say nothing that the newest does not; one that resists is found at the next start. */
-    private void sweep() {
-        older.removeIf(old -> {
+    /** Deletes the oldest files of the chain; one that resists is found at the next start. */
+    private void sweep(int count) {
+        for (Path old : List.copyOf(older.subList(0, Math.max(0, count)))) {
             try {
                 disk.delete(old);
-                return true;
+                older.remove(old);
             } catch (IOException e) {
-                return false;
+                continue;
             }
-        });
+        }
     }
 }

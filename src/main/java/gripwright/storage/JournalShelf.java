@@ -74,7 +74,6 @@ public final class JournalShelf implements JournalFolder {
     private Optional<Found> found(List<Path> chain) {
         List<DiskOperations.OpenFile> claimed = new ArrayList<>();
         JournalReplay.Replayed best = null;
-        Path source = null;
         boolean damaged = false;
         for (Path file : chain) {
             JournalReplay.Replayed replayed = read(file, claimed);
@@ -85,7 +84,6 @@ public final class JournalShelf implements JournalFolder {
             boolean better = best == null || best.session().isEmpty() && replayed.session().isPresent();
             damaged = damaged || better && replayed.damaged();
             best = better ? replayed : best;
-            source = better ? file : source;
         }
         if (best == null || best.newer()) {
             close(claimed);
@@ -97,18 +95,23 @@ public final class JournalShelf implements JournalFolder {
                     + "the journal itself is kept beside the others as it is.");
         }
         boolean aside = damaged;
-        DiskOperations.OpenFile journal = claimed.get(chain.indexOf(source));
-        Optional<FileState> file = best.file().map(noted -> asWritten(noted, journal));
+        Optional<FileState> file = best.file().map(noted -> asWritten(noted, claimed));
         return Optional.of(new Found(best.session(), file, sentences, () -> settle(chain, claimed, aside)));
     }
 
     /** A crash between the saving and its note in the journal leaves a file that the journal does not know as its own. */
-    private FileState asWritten(FileState noted, DiskOperations.OpenFile journal) {
+    private FileState asWritten(FileState noted, List<DiskOperations.OpenFile> chain) {
         try {
-            byte[] found = disk.exists(noted.path()) ? disk.read(noted.path()) : null;
-            boolean own = found != null && !Fingerprint.of(found).equals(noted.fingerprint())
-                    && new JournalReplay().passedThrough(journal.read(), found);
-            return own ? new FileState(noted.path(), Fingerprint.of(found)) : noted;
+            byte[] found = disk.exists(noted.path()) ? disk.read(noted.path()) : new byte[0];
+            if (Fingerprint.of(found).equals(noted.fingerprint())) {
+                return noted;
+            }
+            for (DiskOperations.OpenFile journal : chain) {
+                if (new JournalReplay().passedThrough(journal.read(), found)) {
+                    return new FileState(noted.path(), Fingerprint.of(found));
+                }
+            }
+            return noted;
         } catch (IOException e) {
             return noted;
         }

@@ -34,6 +34,11 @@ public final class SessionFiles implements SessionRepository {
         private static final long serialVersionUID = 1;
     }
 
+    /** Stops the exchange at the last moment, when another window has taken the file over. */
+    private static final class LockLost extends IOException {
+        private static final long serialVersionUID = 1;
+    }
+
     private final SessionFile sessions = new SessionFile();
     private final DiskOperations disk;
     private final Clock clock;
@@ -157,15 +162,19 @@ public final class SessionFiles implements SessionRepository {
             }
             attempted.put(path, Set.copyOf(List.of(before, Fingerprint.of(content))));
             new AtomicFile(disk).write(path, content, () -> {
-                boolean ours = disk.exists(path) ? isOurs(file, disk.read(path)) : true;
-                if (!ours || !locks.isHeld(path)) {
+                if (disk.exists(path) && !isOurs(file, disk.read(path))) {
                     throw new OthersContent();
+                }
+                if (!locks.isHeld(path)) {
+                    throw new LockLost();
                 }
             });
             attempted.remove(path);
             return new SaveOutcome.Saved(new FileState(path, Fingerprint.of(content)));
         } catch (OthersContent e) {
             return new SaveOutcome.Changed();
+        } catch (LockLost e) {
+            return new SaveOutcome.InUse(locks.heldBy(path).orElse("another window"));
         }
     }
 

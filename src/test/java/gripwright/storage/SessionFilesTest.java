@@ -108,6 +108,17 @@ class SessionFilesTest {
     }
 
     @Test
+    void aLockThatIsJustBeingWrittenCountsAndARuinedOneDoesNotForEver() throws Exception {
+        FileState saved = saved(here.save(FileState.absent(file), session));
+        here.release(file);
+        Files.writeString(FileLock.of(file), "{");
+        Files.setLastModifiedTime(FileLock.of(file), java.nio.file.attribute.FileTime.from(clock.instant()));
+        assertThat(here.save(saved, session.withNote("x"))).isEqualTo(new SaveOutcome.InUse("another window"));
+        clock.pass(Duration.ofSeconds(11));
+        assertThat(here.save(saved, session.withNote("x"))).isInstanceOf(SaveOutcome.Saved.class);
+    }
+
+    @Test
     void theLockOfAProcessThatEndedCountsNoMore() throws Exception {
         saved(files("crashed", "BAY-1", 4_194_305).save(FileState.absent(file), session));
         assertThat(here.inUseBy(file)).isEmpty();
