@@ -5,7 +5,6 @@ import gripwright.units.Dimension;
 import gripwright.units.NumberText;
 import gripwright.units.Unit;
 import java.util.List;
-import java.util.Locale;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -70,7 +69,7 @@ public final class BackwardSolver {
         }
         double already = balance.club() == null ? 0 : balance.club().bodies().stream()
                 .filter(body -> body.role() == Body.Role.HEAD_WEIGHT).mapToDouble(Body::massGrams).sum();
-        HeadMass way = HeadMass.of(grams, already, settings.headTapeLimitGrams());
+        HeadMass way = HeadMass.of(grams, already, settings);
         return new Remedy(Remedy.Means.HEAD_MASS, grams, place, way.feasible(),
                 balance.figures().plus(grams, place, scale()), way.sentence() + (way.feasible() ? sideEffect(balance, grams, place) : ""));
     }
@@ -80,7 +79,7 @@ public final class BackwardSolver {
             return "";
         }
         double inertia = grams * place * place / Body.GRAM_MM2_PER_KG_CM2;
-        return String.format(Locale.ROOT, " It %s the inertia by %.0f kg·cm².", inertia > 0 ? "raises" : "lowers",
+        return Wording.of(settings).format(" It %s the inertia by %.0f kg·cm².", inertia > 0 ? "raises" : "lowers",
                 Math.abs(inertia));
     }
 
@@ -106,14 +105,14 @@ public final class BackwardSolver {
             String way = wanted instanceof Wanted.AtInertia ? "raises the inertia"
                     : place < settings.balance().fulcrumMm() ? "lowers swingweight and balance point further"
                             : "raises the swingweight";
-            return String.format(Locale.ROOT,
+            return Wording.of(settings).format(
                     "The wrong way: a butt weight %s; %.1f g would have to come out of the butt.", way, -grams);
         }
         if (grams > MOST_BUTT_GRAMS) {
-            return String.format(Locale.ROOT, "It would take %.0f g, more than a butt holds.", grams);
+            return Wording.of(settings).format("It would take %.0f g, more than a butt holds.", grams);
         }
         return grams < HeadMass.NOTHING_GRAMS ? "Nothing to do in the butt."
-                : String.format(Locale.ROOT, "%.1f g in the butt, its centre %s from the shaft's butt end.",
+                : Wording.of(settings).format("%.1f g in the butt, its centre %s from the shaft's butt end.",
                         grams, length(place - cap));
     }
 

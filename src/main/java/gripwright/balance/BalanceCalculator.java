@@ -94,7 +94,7 @@ public final class BalanceCalculator {
                 .mapToDouble(body -> bench.scale().momentGramMm(body.massGrams(), body.positionMm())).sum()).points();
         double offset = fit.bareSwingweight().value() - fromParts;
         if (Math.abs(offset) >= 1) {
-            sentences.add(String.format(Locale.ROOT, "The shop's scale reads %.1f points %s than the parts would have it;"
+            sentences.add(Wording.of(bench.settings()).format("The shop's scale reads %.1f points %s than the parts would have it;"
                     + " the swingweights follow the scale. Either a part is off, or the letters' zero is.",
                     Math.abs(offset), offset > 0 ? "higher" : "lower"));
         }
@@ -133,14 +133,14 @@ public final class BalanceCalculator {
         }
 
         /** A weighed club whose parts add up to something else has a wrong part. */
-        private static void compareMass(Configuration configuration, Estimate mass, List<String> warnings) {
+        private void compareMass(Configuration configuration, Estimate mass, List<String> warnings) {
             Double read = configuration.totalMassReadGrams();
             if (read == null || mass == null) {
                 return;
             }
             double off = read - mass.value();
             if (Math.abs(off) > Math.max(SURPRISING_GRAMS, SURPRISING_SDS * mass.standardDeviation())) {
-                warnings.add(String.format(Locale.ROOT, "%s weighs %.0f g on the scale, %.0f g %s than its parts: weigh the"
+                warnings.add(Wording.of(bench.settings()).format("%s weighs %.0f g on the scale, %.0f g %s than its parts: weigh the"
                         + " parts again.", configuration.label(), read, Math.abs(off), off > 0 ? "more" : "less"));
             }
         }

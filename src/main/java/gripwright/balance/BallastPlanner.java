@@ -4,7 +4,6 @@ import gripwright.model.ShopSettings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Function;
 
@@ -22,13 +21,15 @@ public final class BallastPlanner {
     private static final double NOTHING = 0.05;
 
     private final SwingweightScale scale;
+    private final Wording wording;
 
-    private BallastPlanner(SwingweightScale scale) {
-        this.scale = scale;
+    private BallastPlanner(ShopSettings settings) {
+        this.scale = SwingweightScale.of(settings.balance());
+        this.wording = Wording.of(settings);
     }
 
     public static BallastPlanner with(ShopSettings settings) {
-        return new BallastPlanner(SwingweightScale.of(settings.balance()));
+        return new BallastPlanner(settings);
     }
 
     /** The plans that can be computed, in the order of the goals; none with fewer than two weighed grips. */
@@ -112,27 +113,27 @@ public final class BallastPlanner {
         return figures.size() < rows.size() ? null : Double.valueOf(figures.get(figures.size() - 1) - figures.get(0));
     }
 
-    private static String sentence(BallastPlan.Goal goal, List<BallastPlan.Row> rows, boolean feasible, double mass,
+    private String sentence(BallastPlan.Goal goal, List<BallastPlan.Row> rows, boolean feasible, double mass,
             Double points, Double inertia) {
         double most = rows.stream().mapToDouble(BallastPlan.Row::grams).max().orElse(0);
         StringBuilder text = new StringBuilder();
         if (!feasible) {
-            text.append(String.format(Locale.ROOT, "Can't be done: it would take %.0f g in one butt. ", most));
+            text.append(wording.format("Can't be done: it would take %.0f g in one butt. ", most));
         } else if (most == 0) {
             text.append("Nothing to add. ");
         }
         text.append("Left apart by");
         String join = " ";
         if (goal != BallastPlan.Goal.GRIP_MASS) {
-            text.append(join).append(String.format(Locale.ROOT, "%.1f g of grip mass", mass));
+            text.append(join).append(wording.format("%.1f g of grip mass", mass));
             join = ", ";
         }
         if (goal != BallastPlan.Goal.SWINGWEIGHT && points != null) {
-            text.append(join).append(String.format(Locale.ROOT, "%.1f points of swingweight", points));
+            text.append(join).append(wording.format("%.1f points of swingweight", points));
             join = ", ";
         }
         if (goal != BallastPlan.Goal.INERTIA && inertia != null) {
-            text.append(join).append(String.format(Locale.ROOT, "%.1f kg·cm² of inertia", inertia));
+            text.append(join).append(wording.format("%.1f kg·cm² of inertia", inertia));
         }
         return text.toString().endsWith("by") ? text.append(" nothing known.").toString() : text.append('.').toString();
     }

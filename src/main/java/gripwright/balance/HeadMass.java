@@ -1,6 +1,6 @@
 package gripwright.balance;
 
-import java.util.Locale;
+import gripwright.model.ShopSettings;
 
 /**
  * How a mass is brought to a head: tape up to the shop's limit, then a screw where the head has one, or a tip weight.
@@ -45,38 +45,36 @@ public record HeadMass(double grams, Way way, boolean feasible, String sentence)
      *
      * @param grams finite
      * @param alreadyGrams head mass that was added before and can come off again
-     * @param tapeLimitGrams the most that the shop adds with tape
+     * @param settings the shop's, with the most that it adds with tape
      */
-    public static HeadMass of(double grams, double alreadyGrams, double tapeLimitGrams) {
+    public static HeadMass of(double grams, double alreadyGrams, ShopSettings settings) {
+        Wording wording = Wording.of(settings);
+        double tapeLimitGrams = settings.headTapeLimitGrams();
         if (Math.abs(grams) < NOTHING_GRAMS) {
             return new HeadMass(grams, Way.NOTHING, true, "Nothing to do at the head.");
         }
         if (grams < 0) {
-            return lighter(grams, alreadyGrams);
+            return lighter(grams, alreadyGrams, wording);
         }
         if (grams <= tapeLimitGrams) {
-            return new HeadMass(grams, Way.TAPE, true, text("%.1f g of tape on the head.", grams));
+            return new HeadMass(grams, Way.TAPE, true, wording.format("%.1f g of tape on the head.", grams));
         }
         if (grams <= HEAVIER_HEAD_GRAMS) {
-            return new HeadMass(grams, Way.SCREW_OR_TIP, true, String.format(Locale.ROOT, "%.1f g, over the %.0f g that"
+            return new HeadMass(grams, Way.SCREW_OR_TIP, true, wording.format("%.1f g, over the %.0f g that"
                     + " tape is good for: a heavier screw where the head has one, else a tip weight (the head comes off).",
                     grams, tapeLimitGrams));
         }
         return new HeadMass(grams, Way.HEAVIER_HEAD, grams <= MOST_GRAMS,
-                text("%.1f g is more than a correction: look for a heavier head.", grams));
+                wording.format("%.1f g is more than a correction: look for a heavier head.", grams));
     }
 
-    private static HeadMass lighter(double grams, double alreadyGrams) {
+    private static HeadMass lighter(double grams, double alreadyGrams, Wording wording) {
         if (-grams <= alreadyGrams) {
             return new HeadMass(grams, Way.TAKE_OFF, true,
-                    text("Take %.1f g of the added head mass off again.", -grams));
+                    wording.format("Take %.1f g of the added head mass off again.", -grams));
         }
         return new HeadMass(grams, Way.LIGHTER_HEAD, false,
-                text("The head would have to lose %.1f g: not at this bench. A lighter screw where it has one, a heavier"
+                wording.format("The head would have to lose %.1f g: not at this bench. A lighter screw where it has one, a heavier"
                         + " grip or a butt weight goes that way.", -grams));
-    }
-
-    private static String text(String pattern, double grams) {
-        return String.format(Locale.ROOT, pattern, grams);
     }
 }

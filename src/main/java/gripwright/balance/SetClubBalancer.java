@@ -9,7 +9,6 @@ import gripwright.units.Swingweight;
 import gripwright.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -84,9 +83,9 @@ record SetClubBalancer(ShopSettings settings, ClubTest test, TestBalance testBal
         return wanted instanceof Wanted.AtSwingweight at ? off(last, at.swingweight()) : null;
     }
 
-    private static void surprise(Double off, String what, List<String> sentences) {
+    private void surprise(Double off, String what, List<String> sentences) {
         if (off != null && Math.abs(off) > SURPRISING_POINTS) {
-            sentences.add(String.format(Locale.ROOT, "%s %.1f points %s than computed: read it again, and weigh what came"
+            sentences.add(Wording.of(settings).format("%s %.1f points %s than computed: read it again, and weigh what came"
                     + " off.", what, Math.abs(off), off > 0 ? "higher" : "lower"));
         }
     }
@@ -236,6 +235,6 @@ record SetClubBalancer(ShopSettings settings, ClubTest test, TestBalance testBal
                     + " don't go together.");
             return null;
         }
-        return HeadMass.of(grams, 0, settings.headTapeLimitGrams());
+        return HeadMass.of(grams, 0, settings);
     }
 }
