@@ -17,6 +17,9 @@ final class Foot extends HBox {
 
     private static final PseudoClass PROBLEM = PseudoClass.getPseudoClass("problem");
 
+    /** A failure to save is a sentence or three; the foot grows to show all of it until it is cured. */
+    private static final double WIDEST_SAVING = 480;
+
     Foot(Workbench workbench, WindowViewModel model) {
         getStyleClass().add("gw-foot");
         setAlignment(Pos.CENTER_LEFT);
@@ -32,6 +35,7 @@ final class Foot extends HBox {
         message.getStyleClass().add("gw-message");
         message.setMaxWidth(Double.MAX_VALUE);
         message.setWrapText(true);
+        message.setMinHeight(USE_PREF_SIZE);
         HBox.setHgrow(message, Priority.ALWAYS);
         message.setTooltip(new Tooltip());
         message.getTooltip().textProperty().bind(message.textProperty());
@@ -61,7 +65,9 @@ final class Foot extends HBox {
         Label saving = new Label();
         saving.setId("saving");
         saving.getStyleClass().add("gw-saving");
-        saving.setMinWidth(USE_PREF_SIZE);
+        saving.setWrapText(true);
+        saving.setMaxWidth(WIDEST_SAVING);
+        saving.setMinHeight(USE_PREF_SIZE);
         model.saving().subscribe(now -> {
             saving.setText(now.sentence());
             saving.pseudoClassStateChanged(PROBLEM, now.state() == SavingStatus.State.FAILED);

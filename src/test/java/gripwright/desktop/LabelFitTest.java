@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gripwright.desktop.support.DemoSessions;
 import gripwright.desktop.support.InMemoryServices;
 import gripwright.desktop.support.PlaceKey;
+import gripwright.desktop.support.SavingStatus;
+import gripwright.session.SessionStore;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
@@ -89,6 +92,30 @@ class LabelFitTest {
                 }).forEach(fault -> faults.add(place.title() + ": " + fault));
             }
             assertThat(faults).isEmpty();
+        }
+    }
+
+    @Test
+    void aFailureToSaveIsReadToItsEndAtTheFoot() {
+        InMemoryServices services = new InMemoryServices(DemoSessions.leftHanded(), DemoSessions.shop()) {
+            @Override
+            public void follow(SessionStore store, Opened opened, Consumer<SavingStatus> listener) {
+                listener.accept(new SavingStatus(SavingStatus.State.FAILED, "Not saved to the file yet. The drive that '"
+                        + "left-handed-8-iron.json' is on is not there any more; it may have been unplugged. Everything "
+                        + "is kept on this computer, and saving is tried again by itself until the drive is back."));
+            }
+        };
+        try (TestWindow window = TestWindow.open(services)) {
+            window.onWindow(() -> {
+                window.workbench().sayProblem("The test with the 8-iron has shots; delete them before the test is removed, "
+                        + "or leave it where it is and add another one, of which a session may hold three in all.");
+                window.window().scene().getRoot().applyCss();
+                window.window().scene().getRoot().layout();
+                return null;
+            });
+            window.settle();
+            assertThat(window.onWindow(() -> LabelFit.faults(
+                    (Parent) window.window().scene().lookup(".gw-foot")))).isEmpty();
         }
     }
 }

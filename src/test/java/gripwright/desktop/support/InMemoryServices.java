@@ -13,7 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 
 /** The world outside the window, for tests: everything lives in memory and is gone afterwards. */
-public final class InMemoryServices implements WorkbenchServices {
+public class InMemoryServices implements WorkbenchServices {
 
     private static final LocalDate DAY = LocalDate.of(2026, 3, 14);
 
