@@ -19,7 +19,7 @@ record CellReading(NumberShape number, Unit unit, DirectionWords.Way way, boolea
     /** Longer cells are sentences, not readings. */
     private static final int LONGEST = 60;
 
-    static CellReading of(String cell, Metric metric) {
+    static CellReading of(String cell, Metric metric, Surroundings surroundings) {
         String text = CellText.clean(cell);
         if (CellText.saysNothing(text)) {
             return NOTHING;
@@ -37,7 +37,7 @@ record CellReading(NumberShape number, Unit unit, DirectionWords.Way way, boolea
             return faulty("is no number that can be read");
         }
         return withAround(number, text.charAt(begin) == '-', text.substring(0, begin).strip(),
-                text.substring(end).strip(), metric);
+                text.substring(end).strip(), metric, surroundings);
     }
 
     boolean isNumber() {
@@ -49,65 +49,26 @@ record CellReading(NumberShape number, Unit unit, DirectionWords.Way way, boolea
     }
 
     private static CellReading withAround(NumberShape number, boolean negative, String before, String after,
-            Metric metric) {
+            Metric metric, Surroundings surroundings) {
         if (before.isEmpty() && after.isEmpty()) {
             return new CellReading(number, null, null, negative, null);
         }
-        Tail lead = Tail.of(before, metric);
-        Tail tail = Tail.of(after, metric);
+        Surroundings.Meant lead = surroundings.of(before, metric);
+        Surroundings.Meant tail = surroundings.of(after, metric);
         if (lead == null || tail == null) {
             String odd = lead == null ? before : after;
             return faulty("has '" + odd + "' beside the number, which is neither a unit of " + metric.text()
                     + " nor a direction");
         }
-        if (lead.unit != null && tail.unit != null || lead.way != null && tail.way != null) {
+        if (lead.unit() != null && tail.unit() != null || lead.way() != null && tail.way() != null) {
             return faulty("gives its unit or direction twice");
         }
-        DirectionWords.Way way = lead.way != null ? lead.way : tail.way;
+        DirectionWords.Way way = lead.way() != null ? lead.way() : tail.way();
         boolean signed = negative && number.withDot() != 0;
         if (way != null && signed) {
             return faulty("has a minus and a direction word, which may contradict each other");
         }
-        return new CellReading(number, lead.unit != null ? lead.unit : tail.unit, way, negative, null);
-    }
-
-    /** A unit, a direction, both or neither, found before or after a number. */
-    private record Tail(Unit unit, DirectionWords.Way way) {
-
-        private static final Tail EMPTY = new Tail(null, null);
-
-        /** null where the text is neither. */
-        static Tail of(String text, Metric metric) {
-            if (text.isEmpty()) {
-                return EMPTY;
-            }
-            DirectionWords.Way whole = DirectionWords.of(metric, text);
-            if (whole != null) {
-                return new Tail(null, whole);
-            }
-            Unit unit = UnitWords.unit(text, metric.dimension()).orElse(null);
-            if (unit != null) {
-                return new Tail(unit, null);
-            }
-            for (int cut = 1; cut < text.length(); cut++) {
-                String head = text.substring(0, cut);
-                String rest = text.substring(cut);
-                Tail both = both(head, rest, metric);
-                if (both == null) {
-                    both = both(rest, head, metric);
-                }
-                if (both != null) {
-                    return both;
-                }
-            }
-            return null;
-        }
-
-        private static Tail both(String unitText, String wayText, Metric metric) {
-            Unit unit = UnitWords.unit(unitText, metric.dimension()).orElse(null);
-            DirectionWords.Way way = unit == null ? null : DirectionWords.of(metric, wayText);
-            return way == null ? null : new Tail(unit, way);
-        }
+        return new CellReading(number, lead.unit() != null ? lead.unit() : tail.unit(), way, negative, null);
     }
 
     private static int firstDigit(String text) {

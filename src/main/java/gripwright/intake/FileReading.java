@@ -126,6 +126,7 @@ final class FileReading {
     private List<ParsedLine> parse(List<DataLine> data, List<FileHeader> headers) {
         List<List<Column>> metrics = headers.stream()
                 .map(header -> header.columns().stream().filter(Column::isMetric).toList()).toList();
+        Surroundings surroundings = new Surroundings();
         List<ParsedLine> parsed = new ArrayList<>(data.size());
         for (int i = 0; i < data.size(); i++) {
             if (i % ROWS_BETWEEN_REPORTS == 0 && !goOn(SHARE_OF_PARSING * i / data.size())) {
@@ -135,7 +136,7 @@ final class FileReading {
             List<Column> columns = metrics.get(line.header());
             List<CellReading> cells = new ArrayList<>(columns.size());
             for (Column column : columns) {
-                cells.add(CellReading.of(line.row().cell(column.position()), column.metric()));
+                cells.add(CellReading.of(line.row().cell(column.position()), column.metric(), surroundings));
             }
             parsed.add(new ParsedLine(line, cells));
         }

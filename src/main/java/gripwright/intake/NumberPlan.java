@@ -59,14 +59,15 @@ record NumberPlan(Character decimalMark, Handedness hand, List<List<ColumnPlan>>
     private static Map<Dimension, Unit> unitsOfBareNumbers(List<FileHeader> headers, List<ParsedLine> lines,
             ColumnQuestions questions) {
         Map<Dimension, Bare> bare = new EnumMap<>(Dimension.class);
+        List<List<Column>> metrics = headers.stream()
+                .map(header -> header.columns().stream().filter(Column::isMetric).toList()).toList();
+        List<boolean[]> given = metrics.stream().map(NumberPlan::unitGiven).toList();
         for (ParsedLine line : lines) {
-            int index = 0;
-            for (Column column : headers.get(line.data().header()).columns()) {
-                if (!column.isMetric()) {
-                    continue;
-                }
-                CellReading cell = line.cells().get(index++);
-                if (cell.isNumber() && cell.unit() == null && column.unit() == null) {
+            int header = line.data().header();
+            for (int i = 0; i < line.cells().size(); i++) {
+                CellReading cell = line.cells().get(i);
+                if (!given.get(header)[i] && cell.isNumber() && cell.unit() == null) {
+                    Column column = metrics.get(header).get(i);
                     bare.computeIfAbsent(column.metric().dimension(), d -> new Bare()).add(column, cell);
                 }
             }
@@ -86,6 +87,14 @@ record NumberPlan(Character decimalMark, Handedness hand, List<List<ColumnPlan>>
             }
         }
         return units;
+    }
+
+    private static boolean[] unitGiven(List<Column> columns) {
+        boolean[] given = new boolean[columns.size()];
+        for (int i = 0; i < given.length; i++) {
+            given[i] = columns.get(i).unit() != null;
+        }
+        return given;
     }
 
     /** The numbers of one dimension that carry no unit. */

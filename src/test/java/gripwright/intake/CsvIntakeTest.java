@@ -299,4 +299,54 @@ class CsvIntakeTest {
         assertThat(read(text).rows()).isEmpty();
         assertThat(read(RIGHT.with(Answers.none().with("rows:club", "Driver")), text).rows()).hasSize(1);
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"clubSpeed (mph)", "Club Speed [mph]", "Speed, club head (mph)", "CHS mph", "CLUB_SPEED mph",
+        "club-head speed {mph}", "Swing speed, mph", "ClubSpeedMph"})
+    void oneMetricGoesByManyHeadings(String heading) {
+        IntakeResult result = read(heading + ";Shot\n86;1\n");
+        assertThat(result.recognisedColumns()).extracting(c -> c.meaning().key() + " " + c.unit())
+                .containsExactly("clubSpeed mph", "shotId ");
+        assertThat(reading(result, 0, Metric.CLUB_SPEED)).isEqualTo(86 * 0.44704, within(1e-12));
+    }
+
+    @Test
+    void everyMetricIsKnownByItsOwnNameAndKey() {
+        for (Metric metric : Metric.values()) {
+            for (String heading : List.of(metric.text(), metric.key())) {
+                assertThat(HeaderText.of(heading).meanings()).as(heading).containsExactly(ColumnMeaning.of(metric));
+            }
+        }
+    }
+
+    @Test
+    void summariesUnderALabelAreSkippedAtTheEndAndALabelIsNot() {
+        IntakeResult result = read("""
+                Configuration;Club speed (m/s);Carry (m)
+                Max;40;150
+                A;41;151
+                Max;39;149
+                Average;40;150
+                Max;41;151
+                """);
+        assertThat(result.rows()).extracting(IntakeRow::configuration).containsExactly("Max", "A", "Max", "Max");
+        assertThat(result.skippedLines()).extracting(SkippedLine::reason)
+                .containsExactly(SkippedLine.Reason.HEADER, SkippedLine.Reason.SUMMARY);
+    }
+
+    @Test
+    void aShotWithoutReadingsIsTakenWhereItIsNumberedAndJunkIsRejected() {
+        IntakeResult result = read("Shot,Club speed (m/s),Carry (m)\n1,40,150\n2,,\nend of file,x,y\n");
+        assertThat(result.rows()).hasSize(2);
+        assertThat(result.problems()).filteredOn(p -> p.severity() == Problem.Severity.REJECTED)
+                .extracting(Problem::line).containsExactly(4, 4, 4);
+    }
+
+    @Test
+    void aLeftHandedPlayersPlainSignsAreTakenAsRightWithANote() {
+        IntakeResult result = read(CsvIntake.withDefaults().with(Handedness.LEFT), "Face angle;Club speed (m/s)\n1.5;40\n");
+        assertThat(reading(result, 0, Metric.FACE_ANGLE)).isEqualTo(1.5);
+        assertThat(result.problems()).hasSize(1);
+        assertThat(result.problems().get(0).sentence()).contains("left-handed");
+    }
 }
