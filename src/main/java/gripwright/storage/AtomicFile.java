@@ -48,6 +48,12 @@ final class AtomicFile {
         disk.forceFolder(folder);
     }
 
+    /** Whether this is what a crash left of writing that file. */
+    static boolean isUnfinished(Path beside, Path file) {
+        String name = String.valueOf(beside.getFileName());
+        return name.startsWith("." + file.getFileName() + ".") && name.endsWith(UNFINISHED);
+    }
+
     private void sweep(Path unfinished, Exception reason) {
         try {
             disk.delete(unfinished);

@@ -47,6 +47,8 @@ public final class SessionFiles implements SessionRepository {
     private final EarlierVersions versions;
     /** Files of which the content found at opening was kept already. */
     private final Set<Path> keptAsFound = ConcurrentHashMap.newKeySet();
+    /** Files beside which this window has looked for what crashes left. */
+    private final Set<Path> swept = ConcurrentHashMap.newKeySet();
     /** What was in a file and what was to be when a saving failed half-way: either is this window's own. */
     private final Map<Path, Set<String>> attempted = new ConcurrentHashMap<>();
 
@@ -142,9 +144,26 @@ public final class SessionFiles implements SessionRepository {
                 // An unmounted drive looks like this too; writing now could hide the session below the drive.
                 return new SaveOutcome.Gone();
             }
+            if (swept.add(path)) {
+                sweepUnfinished(path);
+            }
             return exchange(file, sessions.bytes(session));
         } catch (IOException e) {
             throw DiskProblem.writing(path, e);
+        }
+    }
+
+    /** What crashes left half-written; nobody else writes beside a file that this window has claimed. */
+    private void sweepUnfinished(Path path) {
+        try {
+            for (Path beside : disk.list(path.toAbsolutePath().getParent())) {
+                if (AtomicFile.isUnfinished(beside, path)) {
+                    disk.delete(beside);
+                }
+            }
+        } catch (IOException e) {
+            // Rubbish that resists harms nobody; the next start sweeps again.
+            return;
         }
     }
 

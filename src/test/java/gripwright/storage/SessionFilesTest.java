@@ -150,6 +150,17 @@ class SessionFilesTest {
     }
 
     @Test
+    void whatACrashLeftHalfWrittenIsSweptAway() throws Exception {
+        FileState saved = saved(here.save(FileState.absent(file), session));
+        here.release(file);
+        Files.writeString(file.resolveSibling(".visit.json.0b1c.tmp"), "{ half");
+        Files.writeString(file.resolveSibling(".other.json.0b1c.tmp"), "{ of another");
+        saved(there.save(saved, session.withNote("x")));
+        there.release(file);
+        assertThat(names()).containsExactlyInAnyOrder("visit.json", ".other.json.0b1c.tmp");
+    }
+
+    @Test
     void aVanishedShareIsSaidAndAnEmptyMountPointIsNotWrittenTo() throws Exception {
         FileState saved = saved(here.save(FileState.absent(file), session));
         disk.vanish(file.getParent());
