@@ -38,7 +38,7 @@ import javafx.stage.Stage;
  * Measures, in the real window with the real journal, how long a line appended to a watched file takes to be on the
  * screen with every number updated, and how long the window's thread is busy while shots arrive.
  *
- * <p>Run by {@code mvn -Pbay-latency verify -DskipTests} under a display; writes its report to target/bay-latency.md.
+ * <p>Run by {@code mvn -P bay-latency test-compile exec:exec} under a display; writes its report to target/bay-latency.md.
  * Arguments: shots there already, shots appended, width, height.
  */
 public final class BayLatency {

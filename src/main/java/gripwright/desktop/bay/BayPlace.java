@@ -11,8 +11,11 @@ import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
+import javafx.stage.Window;
+import javafx.stage.WindowEvent;
 import javafx.util.Duration;
 
 /** The place Bay in the window. */
@@ -22,14 +25,27 @@ public final class BayPlace implements Place {
     private final ShotSources sources;
     private final BayView view;
     private final Timeline seconds;
+    private Window closesWith;
 
     public BayPlace(Workbench workbench) {
         bay = new BayViewModel(workbench, Clock.systemUTC(), () -> UUID.randomUUID().toString());
         sources = new ShotSources(workbench, bay);
         view = new BayView(workbench, bay, new BayKeys(workbench, bay,
                 () -> sources.ask(this::chooseFile, this::chooseFolder)));
+        view.sceneProperty().flatMap(Scene::windowProperty).subscribe(this::closeWith);
         seconds = new Timeline(new KeyFrame(Duration.seconds(1), event -> bay.tick()));
         seconds.setCycleCount(Animation.INDEFINITE);
+    }
+
+    /** When the window goes, the source of shots and the clock go with it. */
+    private void closeWith(Window window) {
+        if (window != null && window != closesWith) {
+            closesWith = window;
+            window.addEventHandler(WindowEvent.WINDOW_HIDDEN, event -> {
+                sources.stop();
+                seconds.stop();
+            });
+        }
     }
 
     private void chooseFile() {

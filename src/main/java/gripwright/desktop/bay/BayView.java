@@ -24,8 +24,8 @@ import javafx.scene.layout.VBox;
 /** The sheet of the bay: queue on the left, the shot and its strips large in the middle, what can be done below. */
 final class BayView extends BorderPane {
 
-    private static final double SIDE_WIDTH = 320;
-    private static final double SIDE_SHARE = 0.24;
+    private static final double SIDE_WIDTH = 308;
+    private static final double SIDE_SHARE = 0.22;
     /** Six shots and the headings. */
     private static final double SHOTS_HEIGHT = 190;
     private static final double PATTERN_TEXT = 12;

@@ -65,7 +65,7 @@ final class LastPane extends VBox {
         private Cell(int place) {
             number.setId("last-" + place);
             number.getStyleClass().add("bay-last-number");
-            HBox line = new HBox(8, number, word);
+            HBox line = new HBox(6, number, word);
             line.setAlignment(Pos.BASELINE_LEFT);
             getChildren().addAll(name, line);
         }

@@ -11,6 +11,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 
 /** The question that is asked, in the place of the entry line: digits, buttons or words answer, Escape leaves it. */
 final class PromptBar extends HBox {
@@ -30,7 +31,10 @@ final class PromptBar extends HBox {
         setFocusTraversable(true);
         typed.getStyleClass().add("bay-cell");
         typed.setId("prompt-text");
-        typed.setPrefWidth(170);
+        typed.setPrefWidth(120);
+        typed.setMinWidth(96);
+        typed.setMaxWidth(420);
+        HBox.setHgrow(typed, Priority.ALWAYS);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
 
@@ -48,9 +52,11 @@ final class PromptBar extends HBox {
             getChildren().add(button(prompt.options().get(n), n + 1));
         }
         if (prompt.takesText()) {
+            Label words = BayLabels.whole(BayLabels.SMALL, BayLabels.QUIET);
+            words.setText(prompt.textLabel());
             typed.clear();
-            typed.setPromptText(prompt.textLabel());
-            getChildren().add(typed);
+            typed.setAccessibleText(prompt.question() + " " + prompt.textLabel());
+            getChildren().addAll(words, typed);
         }
         Button leave = new Button("Leave  Esc");
         leave.getStyleClass().addAll("bay-button", "flat");

@@ -75,6 +75,14 @@ class BayTour {
             picture("tray");
             type(KeyCode.ESCAPE, KeyCode.H);
             picture("hidden");
+            type(KeyCode.H, KeyCode.H, KeyCode.H, KeyCode.W);
+            picture("source");
+            type(KeyCode.DIGIT3, KeyCode.DIGIT1, KeyCode.N, KeyCode.F1);
+            picture("keys");
+            type(KeyCode.ESCAPE);
+            hit(5);
+            type(KeyCode.S, KeyCode.ESCAPE);
+            picture("between");
         }
         assertThat(faults).isEmpty();
     }
