@@ -70,7 +70,7 @@ final class FileFollower implements Follower {
     /** Reads everything again with these answers; what changes replaces what was brought. */
     @Override
     public void answer(Answers answers) {
-        intake = intake.with(answers);
+        intake = intake.with(intake.answers().and(answers));
         taken = takenBefore.get();
         ledger.forgetProvisional();
         restart();

@@ -190,7 +190,7 @@ final class FileReading {
         List<UnknownColumn> unknown = new ArrayList<>();
         int last = headers.size() - 1;
         for (Column column : headers.get(last).columns()) {
-            if (column.meaning() == null) {
+            if (column.meaning() == null && !HeaderText.of(column.heading()).isKnown()) {
                 List<String> samples = data.stream().filter(line -> line.header() == last)
                         .map(line -> CellText.clean(line.row().cell(column.position())))
                         .filter(text -> !text.isEmpty()).limit(MOST_SAMPLES).toList();

@@ -73,7 +73,7 @@ final class FolderFollower implements Follower {
 
     @Override
     public void answer(Answers answers) {
-        intake = intake.with(answers);
+        intake = intake.with(intake.answers().and(answers));
         taken = takenBefore.get();
         files.values().forEach(followed -> {
             followed.follower.answer(answers);

@@ -70,14 +70,21 @@ final class RowReading {
         TimeText date = TimeText.of(dateText);
         TimeText time = TimeText.of(timeText);
         if (readings.isEmpty() && !namesAShot(id, time)) {
-            problem(Problem.Severity.REJECTED, row, null, row.excerpt(), "No reading could be taken from this line, so "
-                    + "it was left out. A number was expected in at least one of the columns that are read.");
+            rejectUnlessOpen(row);
             return null;
         }
         String when = (dateText + " " + timeText).strip();
         String rowKey = keys.ofCells(row, header);
         return placed(parsed, header, readings, new TakenReadings.Candidate(id, when, time.time() != null, rowKey,
                 readings), at(row, header, date, time), club);
+    }
+
+    /** A line whose only readings wait for an answer is not rejected. */
+    private void rejectUnlessOpen(CsvRow row) {
+        if (questions.open().isEmpty()) {
+            problem(Problem.Severity.REJECTED, row, null, row.excerpt(), "No reading could be taken from this line, so "
+                    + "it was left out. A number was expected in at least one of the columns that are read.");
+        }
     }
 
     private IntakeRow placed(ParsedLine parsed, FileHeader header, Readings readings, TakenReadings.Candidate candidate,
@@ -92,7 +99,7 @@ final class RowReading {
         if (outcome == TakenReadings.Outcome.NEW_WITH_OLD_ID && linesWithOldId++ == 0) {
             firstLineWithOldId = row.line();
         }
-        if (readings.isEmpty()) {
+        if (readings.isEmpty() && questions.open().isEmpty()) {
             problem(Problem.Severity.NOTE, row, null, "", "The line names a shot but holds no reading; the shot was "
                     + "taken without readings.");
         }

@@ -260,6 +260,21 @@ class FileFollowerTest {
     }
 
     @Test
+    void questionsAreAnsweredOneAfterTheOther() throws IOException {
+        append("Speed,Carry,Shot\n86,150,1\n");
+        assertThat(look().questions()).extracting(Question::id).containsExactly("meaning:speed", "unit:distance");
+        assertThat(brought).hasSize(1);
+        follower.answer(Answers.none().with("meaning:speed", "clubSpeed"));
+        assertThat(look().questions()).extracting(Question::id).containsExactlyInAnyOrder("unit:speed", "unit:distance");
+        follower.answer(Answers.none().with("unit:speed", "mph"));
+        look();
+        follower.answer(Answers.none().with("unit:distance", "yd"));
+        look();
+        assertThat(brought.values()).hasSize(1).allMatch(row -> row.shot().readings().values().size() == 2);
+        assertThat(arrivals).allMatch(arrival -> arrival.problems().isEmpty());
+    }
+
+    @Test
     void aLineBreakInsideAQuotedCellDoesNotEndTheLine() throws IOException {
         append("Club speed (m/s),Note\n38.1,\"first\n");
         assertThat(look().added()).isEmpty();
