@@ -17,11 +17,13 @@ import gripwright.model.ShopSettings;
 import gripwright.model.Shot;
 import gripwright.model.Stint;
 import gripwright.model.TestClub;
+import java.lang.management.ManagementFactory;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -47,7 +49,7 @@ public class ComparisonBenchmark {
     private static final int METRICS = 20;
 
     /** Shots of the whole test. */
-    @Param({"240"})
+    @Param({"240", "480", "2400"})
     public int shots;
 
     private Session session;
@@ -101,9 +103,31 @@ public class ComparisonBenchmark {
                 .withShots(played);
     }
 
-    /** Everything that Compare shows, save the sensitivity. */
+    /** Processor time of the thread, which a busy machine does not stretch: divide the one by the other. */
+    @State(Scope.Thread)
+    @AuxCounters(AuxCounters.Type.EVENTS)
+    public static class Processor {
+        public long comparisons;
+        public double processorMillis;
+    }
+
+    /** Everything that Compare shows, save the sensitivity and the textbook figures. */
     @Benchmark
-    public Comparison compare() {
-        return comparer.compare(session, session.tests().get(0));
+    public Comparison compare(Processor processor) {
+        long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        Comparison comparison = comparer.compare(session, session.tests().get(0));
+        processor.processorMillis += (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1e6;
+        processor.comparisons++;
+        return comparison;
+    }
+
+    /** The textbook figures of all metrics, which are worked out when somebody asks, on top. */
+    @Benchmark
+    public int compareWithTextbookFigures(Processor processor) {
+        Comparison comparison = compare(processor);
+        long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        int pairs = comparison.metrics().stream().mapToInt(m -> m.classical().gamesHowell().size()).sum();
+        processor.processorMillis += (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1e6;
+        return pairs;
     }
 }
