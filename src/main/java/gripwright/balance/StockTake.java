@@ -43,8 +43,8 @@ final class StockTake {
 
     /** The stock list's own count where the grip is on it, else the one the grip was planned with. */
     private Integer counted(Grip grip) {
-        return stock.grips().stream().filter(item -> item.id().equals(grip.id())).map(Grip::inStock)
-                .findFirst().orElse(grip.inStock());
+        Grip listed = stock.grips().stream().filter(item -> item.id().equals(grip.id())).findFirst().orElse(grip);
+        return listed.inStock();
     }
 
     private static void count(Map<String, SetPlan.StockLine> lines, String item, double more, String unit,

@@ -207,4 +207,15 @@ class SetPlannerTest {
         SetPlan plan = SetPlanner.with(SHOP).advising(ClubKind.IRON, "cA").of(session(sevenIron()));
         assertThat(plan.rows().get(0).configurationLabel()).isEqualTo("A");
     }
+
+    @Test
+    void aGripOfTheStockListThatNobodyCountedIsSimplyNotCounted() {
+        Stock stock = new Stock(List.of(shaped("60", 60).withInStock(null)), List.of());
+        SetPlan plan = SetPlanner.with(SHOP).fromStock(stock).of(session(sevenIron()));
+        assertThat(plan.stock()).first().satisfies(line -> {
+            assertThat(line.inStock()).isNull();
+            assertThat(line.needed()).isEqualTo(1);
+            assertThat(line.missing()).isZero();
+        });
+    }
 }
