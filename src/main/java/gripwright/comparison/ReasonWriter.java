@@ -152,7 +152,8 @@ final class ReasonWriter {
         }
         if (fitted.notIdentified().contains(NotIdentifiedPart.DRIFT)) {
             reasons.add("Drift can't be told from the configurations in this order; the usual figure widens the interval.");
-        } else if (Math.abs(drift.value()) > DRIFT_WORTH_A_WORD * fitted.smallest()) {
+        } else if (Math.abs(drift.value()) > DRIFT_WORTH_A_WORD * fitted.smallest()
+                && text.difference(metric, drift.value()).chars().anyMatch(c -> c >= '1' && c <= '9')) {
             reasons.add("A drift of " + signed(drift.value()) + " over the test was allowed for.");
         }
     }

@@ -85,11 +85,12 @@ final class SizeComparer {
             Configuration c = task.played().configurations().get(used[i]);
             points.add(new SizeResponse.Point(c.id(), c.label(), levels[i], fitted.mean(used[i])));
         }
+        boolean told = response.finding() != LevelResponse.Finding.CANNOT_TELL;
         TurningPoint turning = response.turningPoint().toOptional().orElse(null);
         boolean best = turning != null && turning.withinLevels() && servesAtTurn(fitted.aim(), turning);
         return new SizeResponse(fitted.rows().metric(), place, points, coefficient(response.line(), 1, 1),
-                coefficient(response.curve(), 2, 2), best ? turning.level() : null,
-                best ? set(turning.confidenceSet()) : null, sentence(fitted, place, response, best, turning));
+                coefficient(response.curve(), 2, 2), best && told ? turning.level() : null,
+                best && told ? set(turning.confidenceSet()) : null, sentence(fitted, place, response, best, turning));
     }
 
     /** Whether the turn of the curve is where the metric serves best. */

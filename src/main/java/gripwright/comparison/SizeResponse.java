@@ -11,7 +11,8 @@ import java.util.List;
  * @param points the sizes and means
  * @param slopePerMm straight line: change per mm of diameter with its interval; null where it can't be had
  * @param curvature second derivative, internal units per mm², with its interval; null below four sizes
- * @param bestDiameterMm where the curve serves best; null where there is no curve or it has no best value
+ * @param bestDiameterMm where the curve serves best; null where there is no curve, no best value within the sizes, or
+ *     nothing that these sizes can tell
  * @param bestInterval its interval, which may be unbounded; null where it can't be had
  * @param sentence what these sizes can and can't tell
  */
