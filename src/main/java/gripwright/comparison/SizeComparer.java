@@ -124,9 +124,9 @@ final class SizeComparer {
         String text = switch (response.finding()) {
             case TOO_FEW_LEVELS, CANNOT_TELL -> "These sizes can't tell whether " + metric + " answers to the size of the "
                     + where + "; that is not the same as no effect.";
-            case RISING -> "The thicker the " + where + ", the " + words.changeWord(which, true)
+            case RISING -> "Thicker " + where + ": " + words.changeWord(which, true)
                     + ", as far as these sizes go.";
-            case FALLING -> "The thicker the " + where + ", the " + words.changeWord(which, false)
+            case FALLING -> "Thicker " + where + ": " + words.changeWord(which, false)
                     + ", as far as these sizes go.";
             case PEAK_WITHIN -> "A size in between is highest in " + metric + "; thinner and thicker are lower.";
             case VALLEY_WITHIN -> "A size in between is lowest in " + metric + "; thinner and thicker are higher.";
