@@ -89,9 +89,11 @@ final class BayPrompts {
     }
 
     Prompt whichNext() {
-        List<Option> options = configurations().stream()
-                .map(c -> new Option(c.label(), Mark.of(c), () -> takeInHand(c))).toList();
-        return Prompt.choice("Which configuration is taken in hand?", options);
+        List<Option> options = new ArrayList<>();
+        configurations().forEach(c -> options.add(new Option(c.label(), Mark.of(c), () -> takeInHand(c))));
+        BaySheets.lastDone(test()).ifPresent(done -> options.add(
+                Option.of("the last one was not " + label(done), () -> bay.correct(done.id()))));
+        return Prompt.choice("Which is taken in hand?", options);
     }
 
     private void takeInHand(Configuration configuration) {

@@ -30,7 +30,6 @@ final class BayView extends BorderPane {
     private static final double SHOTS_HEIGHT = 190;
     private static final double PATTERN_TEXT = 12;
 
-    private final Workbench workbench;
     private final BayViewModel bay;
     private final BayKeys keys;
     private final QueuePane queue;
@@ -53,7 +52,6 @@ final class BayView extends BorderPane {
     private Node pressedAt;
 
     BayView(Workbench workbench, BayViewModel bay, BayKeys keys) {
-        this.workbench = workbench;
         this.bay = bay;
         this.keys = keys;
         getStyleClass().add("bay");
@@ -245,9 +243,5 @@ final class BayView extends BorderPane {
         } else {
             feel.begin();
         }
-    }
-
-    Workbench workbench() {
-        return workbench;
     }
 }

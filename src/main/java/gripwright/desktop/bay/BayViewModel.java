@@ -6,15 +6,12 @@ import gripwright.desktop.support.Derived;
 import gripwright.desktop.support.Workbench;
 import gripwright.intake.Answers;
 import gripwright.intake.Arrival;
-import gripwright.intake.IntakeRow;
-import gripwright.intake.Question;
 import gripwright.intake.SourceStatus;
 import gripwright.model.ClubTest;
 import gripwright.model.Feel;
 import gripwright.model.Note;
 import gripwright.model.ReadingText;
 import gripwright.model.Shot;
-import gripwright.model.ShotSource;
 import gripwright.model.Stint;
 import gripwright.planning.WhatNext;
 import gripwright.session.Edit;
@@ -22,12 +19,9 @@ import gripwright.session.edits.PlayEdits;
 import gripwright.session.edits.QueueEdits;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
@@ -53,9 +47,10 @@ public final class BayViewModel {
     private final BaySheets sheets = new BaySheets();
     private final BayPrompts prompts;
     private final FeelDetails details;
+    private final ShotTaking taking;
     private final ReadOnlyObjectWrapper<BaySheet> sheet = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<EntryLine> line = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyObjectWrapper<Prompt> prompt = new ReadOnlyObjectWrapper<>();
+    private final Asking asking = new Asking();
     private final ReadOnlyObjectWrapper<Stint> feelStint = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<SourceStatus> source = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper rehearsal = new ReadOnlyBooleanWrapper();
@@ -75,6 +70,7 @@ public final class BayViewModel {
         this.identities = identities;
         this.prompts = new BayPrompts(this);
         this.details = new FeelDetails(this, workbench);
+        this.taking = new ShotTaking(this, workbench, clock);
         comparison = workbench.comparison();
         balance = workbench.balance();
         workbench.revision().addListener((observed, before, now) -> refresh());
@@ -97,7 +93,7 @@ public final class BayViewModel {
 
     /** The question that is asked; null for none. */
     public ReadOnlyObjectProperty<Prompt> prompt() {
-        return prompt.getReadOnlyProperty();
+        return asking.prompt();
     }
 
     /** The stint whose feel is being noted, as it is now; null for none. */
@@ -173,55 +169,17 @@ public final class BayViewModel {
 
     /** Records what stands in the cells of the entry line; says what became of it. */
     public EntryLine.Outcome record(List<String> cells) {
-        EntryLine.Outcome outcome = line.get().read(cells);
-        if (outcome instanceof EntryLine.Outcome.Shot shot) {
-            take(List.of(Shot.of(identities.get(), shot.readings()).withAt(clock.instant())));
-            if (!shot.unusual().isEmpty()) {
-                workbench.say(shot.unusual().get(0));
-            }
-        }
-        return outcome;
+        return taking.record(line.get(), cells);
     }
 
     /** Takes pasted rows in, one shot a line; rows that can't be read are left out and said. */
     public void paste(String rows) {
-        List<Shot> shots = new ArrayList<>();
-        List<String> refused = new ArrayList<>();
-        String[] lines = rows.split("\\R");
-        for (int n = 0; n < lines.length; n++) {
-            EntryLine.Outcome outcome = line.get().read(line.get().cells(lines[n],
-                    workbench.settings().get().decimalMark()));
-            if (outcome instanceof EntryLine.Outcome.Shot shot) {
-                shots.add(Shot.of(identities.get(), shot.readings()).withAt(clock.instant())
-                        .withSource(new ShotSource(ShotSource.Kind.PASTE, "paste", "", "", "", 0)));
-            } else if (outcome instanceof EntryLine.Outcome.Refused no) {
-                refused.add("row " + (n + 1) + ": " + no.sentence());
-            }
-        }
-        take(shots);
-        if (refused.isEmpty()) {
-            workbench.say(shots.size() + (shots.size() == 1 ? " row" : " rows") + " pasted.");
-        } else {
-            workbench.sayProblem(shots.size() + " pasted, " + refused.size() + " left out; " + refused.get(0));
-        }
+        taking.paste(line.get(), rows);
     }
 
     /** Takes in what a source brought at once; between stints shots wait in the tray. */
     public void arrived(Arrival arrival) {
-        List<Shot> shots = Stream.concat(arrival.added().stream(), arrival.replaced().stream())
-                .map(IntakeRow::shot).toList();
-        if (arrival.withdrawn().isEmpty()) {
-            take(shots);
-        } else {
-            workbench.applyOrSay(play().takeInAndWithdraw(shots, Set.copyOf(arrival.withdrawn())));
-        }
-        arrival.problems().stream().findFirst().ifPresent(problem -> workbench.sayProblem(problem.text()));
-    }
-
-    /** Asks what a source leaves open; the answer reads it again. */
-    void askAbout(Question question, Consumer<Answers> answering) {
-        ask(Prompt.choice(question.sentence(), question.choices().stream().map(choice -> Prompt.Option.of(
-                choice.text(), () -> answering.accept(Answers.none().with(question.id(), choice.key())))).toList()));
+        taking.arrived(arrival);
     }
 
     /**
@@ -234,12 +192,6 @@ public final class BayViewModel {
         source.set(status);
         rehearsal.set(rehearsing);
         tick();
-    }
-
-    private void take(List<Shot> shots) {
-        if (!shots.isEmpty()) {
-            workbench.applyOrSay(play().takeIn(shots));
-        }
     }
 
     /** Sets the newest shot of the stint aside; asks for the reason. */
@@ -404,35 +356,22 @@ public final class BayViewModel {
     }
 
     void ask(Prompt question) {
-        prompt.set(question);
+        asking.ask(question);
     }
 
     /** Chooses an answer of the question by its number, from 1; a number without an answer does nothing. */
     public void choose(int number) {
-        Prompt asked = prompt.get();
-        if (asked != null && number >= 1 && number <= asked.options().size()) {
-            prompt.set(null);
-            asked.options().get(number - 1).chosen().run();
-        }
+        asking.choose(number);
     }
 
     /** Answers the question with what was typed; blank text chooses the first answer. */
     public void answerWith(String typed) {
-        Prompt asked = prompt.get();
-        if (asked == null) {
-            return;
-        }
-        if (typed.isBlank() || !asked.takesText()) {
-            choose(1);
-            return;
-        }
-        prompt.set(null);
-        asked.typed().accept(typed.strip());
+        asking.answerWith(typed);
     }
 
     /** Leaves the question unanswered. */
     public void dismiss() {
-        prompt.set(null);
+        asking.ask(null);
     }
 
     // ---- for the prompts ----------------------------------------------------------------------------------------

@@ -127,9 +127,4 @@ final class EntryBar extends HBox {
             fields.get(0).requestFocus();
         }
     }
-
-    /** Whether one of the cells has the focus. */
-    boolean isTyping() {
-        return fields.stream().anyMatch(TextField::isFocused);
-    }
 }

@@ -6,6 +6,7 @@ import gripwright.intake.Arrival;
 import gripwright.intake.CsvIntake;
 import gripwright.intake.LiveListener;
 import gripwright.intake.LiveSource;
+import gripwright.intake.Question;
 import gripwright.intake.SourceStatus;
 import gripwright.intake.WatchOptions;
 import gripwright.intake.WatchedFile;
@@ -144,8 +145,14 @@ public final class ShotSources {
     private void take(LiveSource source, Arrival arrival) {
         bay.arrived(arrival);
         if (live == source && !arrival.questions().isEmpty()) {
-            bay.askAbout(arrival.questions().get(0), answers -> answering.accept(answers));
+            askAbout(arrival.questions().get(0));
         }
+    }
+
+    /** Asks what a source leaves open; the answer reads it again. */
+    private void askAbout(Question question) {
+        bay.ask(Prompt.choice(question.sentence(), question.choices().stream().map(choice -> Prompt.Option.of(
+                choice.text(), () -> answering.accept(Answers.none().with(question.id(), choice.key())))).toList()));
     }
 
     /** Closes the source; shots are typed from now on. */

@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gripwright.desktop.support.Workbench;
 import gripwright.desktop.support.Workbenches;
-import gripwright.intake.Answers;
 import gripwright.intake.Arrival;
-import gripwright.intake.Choice;
-import gripwright.intake.Question;
 import gripwright.intake.SourceStatus;
 import gripwright.model.ClubTest;
 import gripwright.model.Metric;
@@ -380,13 +377,18 @@ class BayViewModelTest {
     }
 
     @Test
-    void aQuestionOfTheSourceIsAskedInTheLineAndItsAnswerGoesBack() {
-        List<Answers> given = new java.util.ArrayList<>();
-        bay.askAbout(new Question("speed-unit", Question.Kind.UNIT, "Which unit has 'Speed'?",
-                List.of(new Choice("mph", "mph"), new Choice("m/s", "m/s")), "86.4"), given::add);
-        assertThat(bay.prompt().get().question()).contains("Which unit");
+    void aStintThatHasEndedCanStillBeCorrected() {
+        bay.startNext();
+        hit(4);
+        bay.endStint();
+        bay.switchConfiguration();
+        assertThat(bay.prompt().get().options().get(5).text()).isEqualTo("the last one was not A");
+        bay.choose(6);
         bay.choose(2);
-        assertThat(given.get(0).to("speed-unit")).contains("m/s");
+        bay.choose(1);
+        assertThat(bay.sheet().get().queue()).extracting(QueueRow::title)
+                .containsExactly("C", "B", "A", "D", "E", "A, retest");
+        assertThat(stint(0).state()).isEqualTo(Stint.State.DONE);
     }
 
     @Test
