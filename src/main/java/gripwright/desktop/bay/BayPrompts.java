@@ -92,8 +92,8 @@ final class BayPrompts {
         List<Option> options = new ArrayList<>();
         configurations().forEach(c -> options.add(new Option(c.label(), Mark.of(c), () -> takeInHand(c))));
         BaySheets.lastDone(test()).ifPresent(done -> options.add(
-                Option.of("the last one was not " + label(done), () -> bay.correct(done.id()))));
-        return Prompt.choice("Which is taken in hand?", options);
+                Option.of("last was not " + label(done), () -> bay.correct(done.id()))));
+        return Prompt.choice("Which is next?", options);
     }
 
     private void takeInHand(Configuration configuration) {

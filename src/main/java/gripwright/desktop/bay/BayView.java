@@ -98,7 +98,7 @@ final class BayView extends BorderPane {
         shots.setPrefHeight(SHOTS_HEIGHT);
         pattern.setMinHeight(0);
         pattern.setId("bay-pattern");
-        shots.setMinHeight(0);
+        shots.setMinHeight(SHOTS_HEIGHT);
         return new HBox(24, middle, side);
     }
 

@@ -83,6 +83,8 @@ class BayTour {
             hit(5);
             type(KeyCode.S, KeyCode.ESCAPE);
             picture("between");
+            type(KeyCode.C);
+            picture("choose");
         }
         assertThat(faults).isEmpty();
     }

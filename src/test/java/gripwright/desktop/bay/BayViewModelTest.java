@@ -382,7 +382,7 @@ class BayViewModelTest {
         hit(4);
         bay.endStint();
         bay.switchConfiguration();
-        assertThat(bay.prompt().get().options().get(5).text()).isEqualTo("the last one was not A");
+        assertThat(bay.prompt().get().options().get(5).text()).isEqualTo("last was not A");
         bay.choose(6);
         bay.choose(2);
         bay.choose(1);
