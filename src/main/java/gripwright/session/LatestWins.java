@@ -117,9 +117,12 @@ final class LatestWins<T> {
         }, period.toMillis(), period.toMillis(), TimeUnit.MILLISECONDS);
     }
 
-    /** Ends the thread; work that runs is finished, nothing new begins. */
-    void end() {
+    /** Ends the thread; work that runs is finished, what waits to be tried again is not, and nothing new begins. */
+    synchronized void end() {
         thread.shutdown();
+        if (next != null) {
+            next.cancel(false);
+        }
     }
 
     private synchronized void soon(Duration wait) {
