@@ -117,11 +117,24 @@ final class LatestWins<T> {
         }, period.toMillis(), period.toMillis(), TimeUnit.MILLISECONDS);
     }
 
-    /** Ends the thread; work that runs is finished, what waits to be tried again is not, and nothing new begins. */
-    synchronized void end() {
-        thread.shutdown();
-        if (next != null) {
-            next.cancel(false);
+    /**
+     * Ends the thread: work that runs is finished, what waits to be tried again is not, and nothing new begins.
+     *
+     * @param patience how long to wait for work that runs
+     */
+    void end(Duration patience) {
+        synchronized (this) {
+            thread.shutdown();
+            if (next != null) {
+                next.cancel(false);
+            }
+        }
+        try {
+            if (!thread.awaitTermination(patience.toMillis(), TimeUnit.MILLISECONDS)) {
+                LOG.log(Level.FINE, "Work beside the saving goes on after the end; the disk or network is slow");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 

@@ -160,8 +160,8 @@ public final class SessionKeeper {
             fileWork.execute(() -> repository.release(last.path()));
             fileWork.call(() -> true, pace.farewell());
         }
-        journalWork.end();
-        fileWork.end();
+        journalWork.end(pace.farewell());
+        fileWork.end(pace.farewell());
         return all ? Optional.empty() : Optional.of(status().sentence());
     }
 
