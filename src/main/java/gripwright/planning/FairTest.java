@@ -76,10 +76,13 @@ public final class FairTest {
         Map<Configuration, Integer> counts = new LinkedHashMap<>();
         test.configurations().forEach(configuration -> counts.put(configuration, 0));
         Stint before = null;
+        boolean counted = false;
         for (Stint stint : test.stints()) {
             boolean same = before != null && before.configurationId().equals(stint.configurationId());
-            if (stint.kind() == Stint.Kind.SCORED && !(same && !stint.changedBefore())) {
+            counted &= same && !stint.changedBefore();
+            if (stint.kind() == Stint.Kind.SCORED && !counted) {
                 test.configuration(stint.configurationId()).ifPresent(c -> counts.merge(c, 1, Integer::sum));
+                counted = true;
             }
             before = stint;
         }

@@ -121,7 +121,7 @@ public record WhatNext(String headline, String reason, String configurationId, b
             return new WhatNext("more with " + scarce.get().label(), "It has far fewer shots than the others.",
                     scarce.get().id(), false);
         }
-        return new WhatNext("the plan is done", verdict.map(v -> "The verdict so far: " + v + ". ").orElse("")
+        return new WhatNext("the plan is done", verdict.map(v -> "So far: " + (v.endsWith(".") ? v : v + ".") + " ").orElse("")
                 + "Hit more only where it could change the advice.", null, true);
     }
 

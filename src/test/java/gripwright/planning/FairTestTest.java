@@ -172,4 +172,14 @@ class FairTestTest {
         assertThat(WhatNext.of(nothing, Optional.empty()).reason()).contains("Plan");
         assertThat(WhatNext.of(test("", new int[0]), Optional.empty()).headline()).isEqualTo("write the order");
     }
+
+    @Test
+    void aScoredStintThatGoesOnFromTheWarmUpCountsAsOne() {
+        ClubTest test = test("AABA", 3, 4, 4, 4);
+        List<Stint> stints = new ArrayList<>(test.stints());
+        stints.set(0, stints.get(0).withKind(Stint.Kind.WARM_UP));
+        stints.set(1, stints.get(1).withChangedBefore(false));
+        assertThat(FairTest.inWordsOf(TEXT).warnings(test.withStints(stints), List.of()).get(0).sentence())
+                .startsWith("B has one stint only");
+    }
 }

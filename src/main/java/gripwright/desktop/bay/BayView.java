@@ -91,6 +91,8 @@ final class BayView extends BorderPane {
         VBox middle = new VBox(4, last, strips);
         VBox.setVgrow(strips, Priority.ALWAYS);
         HBox.setHgrow(middle, Priority.ALWAYS);
+        // Never wider than the window, however long a word is.
+        middle.setMinWidth(0);
         VBox side = new VBox(8, pattern, shots);
         side.setMinWidth(SIDE_WIDTH);
         side.prefWidthProperty().bind(widthProperty().multiply(SIDE_SHARE));
@@ -114,6 +116,7 @@ final class BayView extends BorderPane {
         StackPane line = new StackPane(entry, prompt);
         VBox sheet = new VBox(hand, middle, next, actions, line);
         sheet.getStyleClass().add("bay-sheet");
+        sheet.setMinWidth(0);
         return sheet;
     }
 

@@ -43,9 +43,15 @@ public record LastShot(String shotId, String title, List<Big> readings) {
             return new Big(metric.text(), "\u2013", unit, false);
         }
         double read = value.getAsDouble();
-        String word = text.word(metric, read).replace(" to path", "");
+        String word = word(metric, read, text);
         return word.isEmpty()
                 ? new Big(metric.text(), text.number(metric, read), unit, !metric.isSensible(read))
                 : new Big(metric.text(), text.number(metric, Math.abs(read)), word, !metric.isSensible(read));
+    }
+
+    /** The word of the sign, as short as it is clear; a closure rate that closes is the usual case and keeps its unit. */
+    private static String word(Metric metric, double read, ReadingText text) {
+        boolean usual = metric == Metric.CLOSURE_RATE && read > 0;
+        return usual ? "" : text.word(metric, read).replace(" to path", "");
     }
 }
