@@ -46,6 +46,11 @@ record ApplicationFolders(Path home) {
         return home.resolve("stock.json");
     }
 
+    /** The shop's column mappings for CSV files. */
+    Path mappings() {
+        return home.resolve("mappings.json");
+    }
+
     /** Sessions that were not saved anywhere else, the copy of the demo among them. */
     Path sessions() {
         return home.resolve("sessions");

@@ -3,6 +3,7 @@ package gripwright.app;
 import gripwright.desktop.support.SavingStatus;
 import gripwright.desktop.support.Shop;
 import gripwright.desktop.support.WorkbenchServices;
+import gripwright.intake.ColumnMapping;
 import gripwright.model.Problem;
 import gripwright.model.ProblemException;
 import gripwright.model.Session;
@@ -142,6 +143,26 @@ final class DesktopServices implements WorkbenchServices {
     public void saveAs(Session session, Path file) throws IOException {
         try {
             workspace.saveAs(file);
+        } catch (ProblemException refused) {
+            throw new IOException(refused.problem().text(), refused);
+        }
+    }
+
+    @Override
+    public List<ColumnMapping> mappings() {
+        try {
+            return new SavedMappings(folders.mappings()).all();
+        } catch (ProblemException unreadable) {
+            LOG.log(Level.WARNING, "The saved column mappings can't be read", unreadable);
+            return List.of();
+        }
+    }
+
+    @Override
+    public void keepMapping(ColumnMapping mapping) throws IOException {
+        try {
+            Files.createDirectories(folders.home());
+            new SavedMappings(folders.mappings()).keep(mapping);
         } catch (ProblemException refused) {
             throw new IOException(refused.problem().text(), refused);
         }

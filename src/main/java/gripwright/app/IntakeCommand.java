@@ -1,6 +1,8 @@
 package gripwright.app;
 
 import gripwright.intake.Answers;
+import gripwright.intake.ColumnMapping;
+import gripwright.intake.ColumnRule;
 import gripwright.intake.CsvIntake;
 import gripwright.intake.IntakeResult;
 import gripwright.intake.Question;
@@ -57,6 +59,16 @@ final class IntakeCommand implements Callable<Integer> {
     @Option(names = "--answer", paramLabel = "QUESTION=CHOICE", description = "the answer to a question; may be repeated")
     private Map<String, String> answers = new LinkedHashMap<>();
 
+    @Option(names = "--column", paramLabel = "HEADING=MEANING",
+            description = "what a column holds, such as 'Head v=clubSpeed' or 'Remark=ignore'; may be repeated")
+    private Map<String, String> columns = new LinkedHashMap<>();
+
+    @Option(names = "--mapping", paramLabel = "NAME", description = "a column mapping that was saved before")
+    private String mappingName;
+
+    @Option(names = "--save-mapping", paramLabel = "NAME", description = "saves columns and answers under this name")
+    private String saveAs;
+
     @Option(names = "--leave-open", description = "take the file without what its open questions are about")
     private boolean leaveOpen;
 
@@ -105,16 +117,31 @@ final class IntakeCommand implements Callable<Integer> {
         };
     }
 
-    private IntakeResult read(Handedness hand, Session before) {
+    private IntakeResult read(Handedness hand, Session before) throws ProblemException {
         Answers given = Answers.none();
         for (Map.Entry<String, String> answer : answers.entrySet()) {
             given = given.with(answer.getKey(), answer.getValue());
         }
-        CsvIntake intake = CsvIntake.withDefaults().with(given).with(ZoneId.systemDefault());
+        CsvIntake intake = CsvIntake.withDefaults().with(mapping(given)).with(given)
+                .with(ZoneId.systemDefault());
         if (hand != null) {
             intake = intake.with(hand);
         }
         return intake.read(file, before == null ? List.of() : shots(before));
+    }
+
+    private ColumnMapping mapping(Answers given) throws ProblemException {
+        SavedMappings saved = new SavedMappings(ApplicationFolders.ofProcess().mappings());
+        ColumnMapping mapping = mappingName == null ? ColumnMapping.none()
+                : saved.named(mappingName).orElseThrow(() -> new IllegalArgumentException(
+                        "No column mapping is saved under the name '" + mappingName + "'."));
+        for (Map.Entry<String, String> column : columns.entrySet()) {
+            mapping = mapping.with(ColumnRule.of(column.getKey(), column.getValue()));
+        }
+        if (saveAs != null) {
+            saved.keep(mapping.withName(saveAs).with(mapping.answers().and(given)));
+        }
+        return mapping;
     }
 
     private static List<Shot> shots(Session session) {

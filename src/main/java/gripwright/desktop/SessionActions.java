@@ -23,8 +23,11 @@ final class SessionActions {
     private final MenuButton menu = new MenuButton("Session");
     private final Menu recent = new Menu("Recent");
 
-    /** @param keepTyping keeps what is being typed into the session before another one is shown */
-    SessionActions(Workbench workbench, Runnable keepTyping) {
+    /**
+     * @param keepTyping keeps what is being typed into the session before another one is shown
+     * @param takeShots asks for a CSV file and opens the sheet on it
+     */
+    SessionActions(Workbench workbench, Runnable keepTyping, Runnable takeShots) {
         this.workbench = workbench;
         this.keepTyping = keepTyping;
         menu.setId("session-menu");
@@ -35,6 +38,8 @@ final class SessionActions {
                 recent,
                 item("Save as\u2026", "Shortcut+Shift+S", this::saveAs),
                 item("Demo session", null, this::demo),
+                new SeparatorMenuItem(),
+                item("Take shots from a CSV file\u2026", "Shortcut+I", takeShots),
                 new SeparatorMenuItem(),
                 lessMotion());
         menu.setOnShowing(event -> listRecent());

@@ -6,6 +6,7 @@ import gripwright.desktop.support.PlaceKey;
 import gripwright.desktop.support.Theme;
 import gripwright.desktop.support.Typing;
 import gripwright.desktop.support.Workbench;
+import gripwright.desktop.take.TakeOverlay;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -28,6 +29,7 @@ public final class WorkbenchWindow {
     private final Places places;
     private final Rail rail;
     private final KeysOverlay keys = new KeysOverlay();
+    private final TakeOverlay takeOverlay;
     private final BorderPane frame = new BorderPane();
     private final Scene scene;
     private Place shown;
@@ -38,14 +40,15 @@ public final class WorkbenchWindow {
         places = new Places(workbench);
         rail = new Rail(workbench);
         WindowViewModel model = new WindowViewModel(workbench);
-        SessionActions actions = new SessionActions(workbench, this::keepTyping);
+        takeOverlay = new TakeOverlay(workbench);
+        SessionActions actions = new SessionActions(workbench, this::keepTyping, takeOverlay::choose);
         Header header = new Header(workbench, model, actions.menu(), this::showKeys);
         Foot foot = new Foot(workbench, model);
         frame.getStyleClass().add("gw-frame");
         frame.setLeft(rail);
         frame.setTop(header);
         frame.setBottom(foot);
-        scene = new Scene(new StackPane(frame, keys), FIRST_WIDTH, FIRST_HEIGHT);
+        scene = new Scene(new StackPane(frame, takeOverlay, keys), FIRST_WIDTH, FIRST_HEIGHT);
         workbench.settings().map(settings -> settings.dark()).subscribe(dark -> Theme.apply(scene, dark));
         workbench.sheetOnly().subscribe(alone -> {
             for (Node around : new Node[] {rail, header, foot}) {

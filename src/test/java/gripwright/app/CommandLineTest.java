@@ -176,6 +176,24 @@ class CommandLineTest {
     }
 
     @Test
+    void columnsSetByHandAreSavedUnderANameAndUsedAgain() throws IOException {
+        Path csv = folder.resolve("shots.csv");
+        Files.writeString(csv, "shot,configuration,stint,vee\n1,A,1,40.1\n2,B,2,39.7\n", StandardCharsets.UTF_8);
+        String name = "mapping of " + folder.getFileName();
+        CommandRun first = CommandRun.of("intake", csv.toString(), "--out", folder.resolve("one.json").toString(),
+                "--handed", "left", "--column", "vee=ballSpeed", "--leave-open", "--save-mapping", name);
+        CommandRun unknown = CommandRun.of("intake", csv.toString(), "--out", folder.resolve("two.json").toString(),
+                "--mapping", "no such name");
+        CommandRun again = CommandRun.of("intake", csv.toString(), "--out", folder.resolve("two.json").toString(),
+                "--handed", "left", "--mapping", name);
+        assertThat(first.code()).as(first.err()).isZero();
+        assertThat(unknown.code()).isEqualTo(1);
+        assertThat(unknown.err()).contains("no such name");
+        assertThat(again.code()).isEqualTo(1);
+        assertThat(again.err()).as("the unit of the column that was set by hand is asked").contains("vee");
+    }
+
+    @Test
     void withoutADisplayTheWindowCommandShowsTheDemoAndLeavesItsSummary() throws Exception {
         ProcessBuilder builder = new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",

@@ -1,5 +1,6 @@
 package gripwright.desktop.support;
 
+import gripwright.intake.ColumnMapping;
 import gripwright.model.Problem;
 import gripwright.model.Session;
 import gripwright.session.SessionStore;
@@ -66,6 +67,16 @@ public interface WorkbenchServices {
 
     /** Writes the session to another file, which is its own from then on. */
     void saveAs(Session session, Path file) throws IOException;
+
+    /** The column mappings for CSV files that the shop has saved, in the order of their names; none to begin with. */
+    default List<ColumnMapping> mappings() {
+        return List.of();
+    }
+
+    /** Keeps a column mapping under its name, in place of an earlier one; returns when it is kept. */
+    default void keepMapping(ColumnMapping mapping) throws IOException {
+        throw new IOException("Column mappings are not kept here.");
+    }
 
     /** Sessions in use lately, newest first. */
     List<Recent> recent();
