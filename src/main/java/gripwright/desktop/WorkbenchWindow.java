@@ -7,6 +7,7 @@ import gripwright.desktop.support.Theme;
 import gripwright.desktop.support.Typing;
 import gripwright.desktop.support.Workbench;
 import gripwright.desktop.take.TakeOverlay;
+import java.nio.file.Path;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -75,6 +76,11 @@ public final class WorkbenchWindow {
 
     public Scene scene() {
         return scene;
+    }
+
+    /** Opens the sheet on which a CSV file is looked at before its shots are taken. */
+    public void takeShots(Path file) {
+        takeOverlay.open(file);
     }
 
     /** The place that is shown. */
