@@ -99,8 +99,9 @@ final class CompareText {
             out.append(comparison.advice().conflict()).append('\n');
         }
         comparison.advice().reasons().forEach(reason -> out.append("  ").append(reason).append('\n'));
+        boolean choice = comparison.overall().stream().filter(s -> s.probabilityBest() != null).count() > 1;
         for (Standing standing : comparison.overall()) {
-            if (standing.probabilityBest() != null) {
+            if (choice && standing.probabilityBest() != null) {
                 out.append("  ").append(standing.label()).append(": best choice with a chance of ")
                         .append(PlayerStory.chance(standing.probabilityBest())).append('\n');
             }

@@ -209,7 +209,7 @@ final class GoalDraws {
         if (!aim.isScored() || aim.direction() == Direction.NOT_SCORED || drawn == null
                 || !hasReference(guardrail.metric())) {
             leftOut.add("The guardrail on " + guardrail.metric().text() + " can't be checked: "
-                    + (aim.targetMissing() ? "it says no number to be near." : "too little was read of it."));
+                    + (aim.targetMissing() ? "it says no number to be near." : "too little was read of it, or it never varied."));
             return;
         }
         int reference = task.referenceIndex();

@@ -62,7 +62,7 @@ public final class VerdictWords {
     private String nearness(Metric metric, Change change) {
         return switch (change) {
             case HIGHER, LOWER -> "not settled, but " + changeWord(metric, change.side() > 0);
-            case PROBABLY_HIGHER, PROBABLY_LOWER -> "not settled, probably " + changeWord(metric, change.side() > 0);
+            case PROBABLY_HIGHER, PROBABLY_LOWER -> "not settled, but probably " + changeWord(metric, change.side() > 0);
             case LEANS_HIGHER, LEANS_LOWER -> "not settled, leans " + leaningWord(metric, change.side() > 0);
             case SAME, NOT_SETTLED -> "not settled";
         };

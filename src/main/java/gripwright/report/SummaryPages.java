@@ -95,7 +95,12 @@ public final class SummaryPages {
 
     private static String filled(String template, Map<String, Object> content) throws IOException {
         return Mustache.compiler().escapeHTML(true).defaultValue("").emptyStringIsFalse(true)
-                .compile(resource(template)).execute(content);
+                .withFormatter(SummaryPages::printable).compile(resource(template)).execute(content);
+    }
+
+    /** What a page can show: a control character, such as a tab in a label, becomes a space. */
+    private static String printable(Object value) {
+        return String.valueOf(value).replaceAll("\\p{Cntrl}+", " ");
     }
 
     private Map<String, Object> shared() {

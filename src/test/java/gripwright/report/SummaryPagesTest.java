@@ -107,6 +107,12 @@ class SummaryPagesTest {
     }
 
     @Test
+    void aTabInALabelBecomesASpace() throws IOException {
+        Session odd = demo.withPlayer(demo.player().withLabel("Player\tof\u0007 \u0416 & \u0394"));
+        assertThat(text(pdf(odd, ShopSettings.usual(), PaperSize.A4))).contains("Player of \u0416 & \u0394");
+    }
+
+    @Test
     void emptySessionSaysWhatWillBeHere() throws IOException {
         Session empty = Session.blank("empty", LocalDate.of(2026, 3, 1));
         String text = text(pdf(empty, ShopSettings.usual(), PaperSize.LETTER));
