@@ -180,7 +180,7 @@ final class BalanceText {
             table.row(cells(row));
         }
         out.append(table.text("  "));
-        plan.rows().forEach(row -> row.sentences()
+        plan.rows().forEach(row -> know(row)
                 .forEach(s -> out.append("  ").append(row.club().name()).append(": ").append(s).append('\n')));
         out.append("\nStock to take\n");
         TextTable stock = new TextTable("", "needed", "in stock", "missing", "");
@@ -240,5 +240,14 @@ final class BalanceText {
 
     private static String text(Swingweight swingweight) {
         return swingweight == null ? NONE : swingweight.text();
+    }
+
+    /** What is to be known of a club, and why its target can't be reached where it can't. */
+    private static List<String> know(SetPlan.Row row) {
+        List<String> sentences = new ArrayList<>(row.sentences());
+        if (row.balance() != null && row.balance().headMass() != null && !row.balance().headMass().feasible()) {
+            sentences.add(row.balance().headMass().sentence());
+        }
+        return sentences;
     }
 }

@@ -124,6 +124,13 @@ class CommandLineTest {
     }
 
     @Test
+    void aTargetThatCantBeReachedIsSaid() {
+        CommandRun run = CommandRun.of("balance", DEMO.toString());
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("wedge: The head would have to lose");
+    }
+
+    @Test
     void missingFileIsASentenceAndExitCodeOne() {
         CommandRun run = CommandRun.of("compare", folder.resolve("none.json").toString());
         assertThat(run.code()).isEqualTo(1);
