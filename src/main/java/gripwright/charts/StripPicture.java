@@ -7,6 +7,7 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 
 /** Draws a {@link Strip}: the recurring picture of the program, small in the plan and alone in the review. */
 public final class StripPicture implements Picture {
@@ -16,9 +17,22 @@ public final class StripPicture implements Picture {
     private static final double HEAD = 2.9;
 
     private final Strip strip;
+    /** The rows that share their columns: those of this strip and of the strips it is stacked with. */
+    private final List<Strip.Row> sharing;
 
     public StripPicture(Strip strip) {
+        this(strip, strip.rows());
+    }
+
+    private StripPicture(Strip strip, List<Strip.Row> sharing) {
         this.strip = strip;
+        this.sharing = sharing;
+    }
+
+    /** Pictures to be stacked at one width: their plots begin and end at the same place. */
+    public static List<StripPicture> stacked(List<Strip> strips) {
+        List<Strip.Row> rows = strips.stream().flatMap(strip -> strip.rows().stream()).toList();
+        return strips.stream().map(strip -> new StripPicture(strip, rows)).toList();
     }
 
     @Override
@@ -48,7 +62,7 @@ public final class StripPicture implements Picture {
         double label = 0;
         double figures = 0;
         double words = 0;
-        for (Strip.Row row : strip.rows()) {
+        for (Strip.Row row : sharing) {
             double detail = row.detail().isEmpty() ? 0
                     : TextWidth.of(graphics, look.plain(), row.detail()) + look.textSize() * GAP;
             label = Math.max(label, TextWidth.of(graphics, look.bold(), row.mark().label()) + detail);

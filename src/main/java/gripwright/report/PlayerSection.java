@@ -117,13 +117,13 @@ final class PlayerSection {
         return content;
     }
 
-    private List<Picture> strips() {
+    private List<StripPicture> strips() {
         MetricStrip strips = new MetricStrip(test, comparison, text, null);
         List<MetricComparison> shown = comparison.primaryMetrics();
         if (shown.isEmpty()) {
             shown = comparison.metrics().stream().filter(MetricComparison::isScored).limit(STRIPS).toList();
         }
-        return shown.stream().map(metric -> (Picture) new StripPicture(strips.of(metric))).toList();
+        return StripPicture.stacked(shown.stream().map(strips::of).toList());
     }
 
     private static Map<String, Object> object(PagePictures pictures, Picture picture, Look look, double width) {

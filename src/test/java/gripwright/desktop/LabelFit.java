@@ -26,8 +26,21 @@ public final class LabelFit {
     /** What is wrong below this node, each in a sentence; empty when nothing is. */
     public static List<String> faults(Parent root) {
         LabelFit fit = new LabelFit();
+        fit.lookForWidth(root);
         fit.look(root);
         return fit.faults;
+    }
+
+    /** A root that needs more than the scene has is laid out wider than the window, and cut at both sides. */
+    private void lookForWidth(Parent root) {
+        if (root.getScene() == null || root.getScene().getRoot() != root) {
+            return;
+        }
+        double least = root.minWidth(-1);
+        double room = root.getScene().getWidth();
+        if (least > room + TOLERANCE) {
+            faults.add("root wider than scene by " + Math.round(least - room) + " px: " + name(root));
+        }
     }
 
     private void look(Node node) {

@@ -69,6 +69,11 @@ class LabelFitTest {
                 pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
                 return new VBox(pane);
             })).anySatisfy(fault -> assertThat(fault).startsWith("wider than its view"));
+            assertThat(faults(window, () -> {
+                Region wide = new Region();
+                wide.setMinSize(500, 10);
+                return new VBox(wide);
+            })).anySatisfy(fault -> assertThat(fault).startsWith("root wider than scene by 200 px"));
             assertThat(faults(window, () -> new VBox(new Label("first"), new Label("second"), new TextField("12"))))
                     .isEmpty();
         }

@@ -66,6 +66,7 @@ public final class ComparePlace implements Place {
         list.setItems(model.topics());
         list.setPrefWidth(LIST_WIDTH);
         list.setMinWidth(LIST_WIDTH);
+        list.setFixedCellSize(4 * Sheets.STEP);
         list.setAccessibleText("what to look at");
         list.getStyleClass().add("gw-topics");
         list.setCellFactory(view -> new ListCell<>() {

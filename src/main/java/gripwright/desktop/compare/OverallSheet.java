@@ -49,11 +49,13 @@ final class OverallSheet {
         List<MetricComparison> shown = comparison.primaryMetrics().isEmpty()
                 ? comparison.metrics().stream().filter(MetricComparison::isScored).limit(STRIPS).toList()
                 : comparison.primaryMetrics();
-        for (MetricComparison metric : shown) {
+        MetricStrip strips = new MetricStrip(test, comparison, text, null);
+        List<StripPicture> pictures = StripPicture.stacked(shown.stream().map(strips::of).toList());
+        for (int n = 0; n < shown.size(); n++) {
             PictureCanvas canvas = new PictureCanvas();
             canvas.setLook(look);
-            canvas.setAccessibleText("Every shot of " + metric.metric().text() + " by configuration");
-            canvas.setPicture(new StripPicture(new MetricStrip(test, comparison, text, null).of(metric)));
+            canvas.setAccessibleText("Every shot of " + shown.get(n).metric().text() + " by configuration");
+            canvas.setPicture(pictures.get(n));
             sheet.getChildren().add(canvas);
         }
         if (comparison.primaryMetrics().isEmpty()) {
