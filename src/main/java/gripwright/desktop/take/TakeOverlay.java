@@ -195,7 +195,7 @@ public final class TakeOverlay extends StackPane {
     }
 
     private void row(GridPane grid, String heading, int position, ColumnMeaning meaning, String unit, String note) {
-        String name = heading.isBlank() ? "#" + (position + 1) : heading.replaceAll("\\s+", " ");
+        String name = heading.isBlank() ? "#" + position : heading.replaceAll("\\s+", " ");
         ComboBox<ColumnMeaning> holds = new ComboBox<>();
         holds.setAccessibleText("what the column " + name + " holds");
         holds.setConverter(new StringConverter<>() {

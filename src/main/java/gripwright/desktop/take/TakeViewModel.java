@@ -37,6 +37,7 @@ public final class TakeViewModel {
     private final ReadOnlyObjectWrapper<IntakeResult> result = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper reading = new ReadOnlyBooleanWrapper();
     private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper();
+    private List<Shot> takenBefore = List.of();
     private Path file;
     private Answers answers = Answers.none();
     private ColumnMapping mapping = ColumnMapping.none();
@@ -137,11 +138,9 @@ public final class TakeViewModel {
         reading.set(true);
         progress.set(0);
         Path source = file;
-        workbench.inBackground(() -> intake.read(source, shots(session)), done -> arrived(mine, done),
-                failure -> {
-                    reading.set(false);
-                    workbench.sayProblem(failure.getMessage());
-                });
+        List<Shot> before = shots(session);
+        workbench.inBackground(() -> intake.read(source, before), done -> arrived(mine, before, done),
+                failure -> failed(mine, failure));
     }
 
     private void advance(AtomicBoolean mine, double fraction) {
@@ -150,8 +149,16 @@ public final class TakeViewModel {
         }
     }
 
-    private void arrived(AtomicBoolean mine, IntakeResult done) {
+    private void failed(AtomicBoolean mine, Throwable failure) {
         if (mine == goOn) {
+            reading.set(false);
+            workbench.sayProblem(String.valueOf(failure.getMessage()));
+        }
+    }
+
+    private void arrived(AtomicBoolean mine, List<Shot> before, IntakeResult done) {
+        if (mine == goOn) {
+            takenBefore = before;
             reading.set(false);
             progress.set(1);
             result.set(done);
@@ -178,7 +185,9 @@ public final class TakeViewModel {
         }
         if (now.isWholeTest()) {
             return "The file names configurations: its shots fill the test with the "
-                    + workbench.test().get().club().name() + ".";
+                    + workbench.test().get().club().name() + "."
+                    + (withoutPlace() == 0 ? "" : " " + withoutPlace() + " without a configuration stay out: write theirs "
+                            + "into the file and read it again.");
         }
         return workbench.test().get().stintInHand().flatMap(stint -> workbench.test().get()
                         .configuration(stint.configurationId()))
@@ -186,20 +195,35 @@ public final class TakeViewModel {
                 .orElse("No stint is in hand: they wait in the tray for a place.");
     }
 
-    /** Takes the shots into the session, as one step; gives back whether it was done. */
+    /**
+     * Takes the shots into the session, as one step; gives back whether it was done. Where other shots have come in since
+     * the file was read, it is read again first, so that none is taken twice.
+     */
     public boolean take() {
         IntakeResult now = result.get();
         if (!isReady()) {
             return false;
         }
+        if (!takenBefore.equals(shots(workbench.session().get()))) {
+            workbench.say("Other shots came in meanwhile; the file was read again. Take them now.");
+            read();
+            return false;
+        }
         ClubTest test = workbench.test().get();
-        String label = "Take " + now.rows().size() + " shots from " + now.source();
+        String label = "Take " + (now.rows().size() - withoutPlace()) + " shots from " + now.source();
         Optional<String> refused = workbench.apply(new Edit(label, session -> filled(session, test.id(), now)));
         refused.ifPresent(workbench::sayProblem);
         if (refused.isEmpty()) {
             workbench.say(now.sentence());
         }
         return refused.isEmpty();
+    }
+
+    /** Lines that name no configuration in a file that otherwise does; they have no place in the test and stay out. */
+    public long withoutPlace() {
+        IntakeResult now = result.get();
+        return now == null || !now.isWholeTest() ? 0
+                : now.rows().stream().filter(row -> row.configuration().isEmpty()).count();
     }
 
     private static Session filled(Session session, String testId, IntakeResult intake) {

@@ -86,4 +86,34 @@ class TakeViewModelTest {
                 .hasValue(-0.5);
         assertThat(model.setColumn("mystery", "clubSpeed", "stone", false)).get().asString().contains("no unit");
     }
+
+    @Test
+    void shotsThatCameInMeanwhileAreNotTakenTwice() throws IOException {
+        Path file = file("shot,club speed (m/s)\n1,40.1\n2,39.7\n");
+        TakeViewModel other = new TakeViewModel(workbench);
+        model.open(file);
+        other.open(file);
+        assertThat(other.take()).isTrue();
+        assertThat(model.take()).isFalse();
+        assertThat(model.isReady()).isFalse();
+        assertThat(workbench.session().get().tray()).hasSize(2);
+    }
+
+    @Test
+    void linesWithoutAConfigurationAreSaidBeforehandAndStayOut() throws IOException {
+        model.open(file("shot,configuration,club speed (m/s)\n1,A,40.1\n2,,39.7\n"));
+        assertThat(model.destination()).contains("1 without a configuration stay out");
+        assertThat(model.take()).isTrue();
+        assertThat(workbench.undoLabel().get()).isEqualTo("Take 1 shots from shots.csv");
+        assertThat(workbench.test().get().stints()).hasSize(1);
+    }
+
+    @Test
+    void aColumnWithoutAHeadingIsSetByItsPlaceFromOne() throws IOException {
+        model.open(file("shot,,club speed (m/s)\n1,0.5,40.1\n2,0.4,39.7\n"));
+        assertThat(model.result().get().unknownColumns().get(0).position()).isEqualTo(2);
+        assertThat(model.setColumn("#2", "faceAngle", "deg", false)).isEmpty();
+        model.take();
+        assertThat(workbench.session().get().tray().get(0).readings().given(Metric.FACE_ANGLE)).hasValue(0.5);
+    }
 }
