@@ -50,6 +50,7 @@ final class DesktopServices implements WorkbenchServices {
         return thread;
     });
     private final Map<Opened, Workspace.Opened> underWay = new IdentityHashMap<>();
+    private volatile Consumer<String> keepingProblems = sentence -> { };
     private final List<Problem> startProblems = new ArrayList<>();
 
     /** @param demoFirst whether the window opens on a copy of the demo session whatever was open last */
@@ -98,8 +99,15 @@ final class DesktopServices implements WorkbenchServices {
                 new StockFile().write(folders.stock(), shop.stock());
             } catch (IOException | ProblemException failure) {
                 LOG.log(Level.WARNING, "The shop's settings or stock list could not be written", failure);
+                keepingProblems.accept("The shop's settings are not kept yet: " + Failures.sentence(failure)
+                        + " They hold in this window, and are written with the next change.");
             }
         });
+    }
+
+    @Override
+    public void listenToKeeping(Consumer<String> listener) {
+        keepingProblems = listener;
     }
 
     @Override

@@ -77,6 +77,7 @@ public final class Workbench {
         store = new SessionStore(first.session());
         history = new EditHistory(store, services.shop());
         project(first.session());
+        services.listenToKeeping(sentence -> window.execute(() -> sayProblem(sentence)));
         store.listen(change -> project(change.after()));
         follow(first);
     }

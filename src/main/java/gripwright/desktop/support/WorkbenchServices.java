@@ -53,6 +53,10 @@ public interface WorkbenchServices {
     /** Keeps the shop's settings and stock list; returns at once. */
     void keep(Shop shop);
 
+    /** Calls the listener, on any thread, with a sentence whenever the shop's settings or stock list could not be kept. */
+    default void listenToKeeping(Consumer<String> listener) {
+    }
+
     /** What the window shows first: the session that was open last or that has to be recovered, else a new one. */
     Opened first();
 
