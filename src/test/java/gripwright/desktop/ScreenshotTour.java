@@ -6,6 +6,8 @@ import gripwright.desktop.support.DemoSessions;
 import gripwright.desktop.support.InMemoryServices;
 import gripwright.desktop.support.PlaceKey;
 import gripwright.desktop.support.WorkbenchServices;
+import gripwright.model.ProblemException;
+import gripwright.storage.SessionFile;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -50,12 +52,25 @@ class ScreenshotTour {
                 stops.add(new Stop("demo", ScreenshotTour::demo, dark, size[0], size[1]));
             }
         }
+        for (boolean dark : new boolean[] {false, true}) {
+            stops.add(new Stop("shipped", ScreenshotTour::shipped, dark, 1366, 768));
+        }
         stops.add(new Stop("eight", ScreenshotTour::eight, false, 1366, 768));
         return stops.stream();
     }
 
     private static WorkbenchServices demo() {
         return new InMemoryServices(DemoSessions.leftHanded(), DemoSessions.shop());
+    }
+
+    /** The demo session that ships with the program: every metric was read, the closure rate among them. */
+    private static WorkbenchServices shipped() {
+        try {
+            return new InMemoryServices(new SessionFile().read(Path.of("demo-data", "left-handed-8-iron.json")).value(),
+                    DemoSessions.shop());
+        } catch (ProblemException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static WorkbenchServices eight() {
