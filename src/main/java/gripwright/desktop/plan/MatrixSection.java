@@ -19,6 +19,7 @@ import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioButton;
@@ -199,8 +200,28 @@ final class MatrixSection {
         ids.add(null);
         model.physicalClubs().forEach(club -> ids.add(club.id()));
         ChoiceField<String> field = new ChoiceField<>(column.physicalClub(), ids, this::clubName);
+        field.setMinWidth(COLUMN);
+        field.setPrefWidth(COLUMN);
         field.setMaxWidth(COLUMN);
+        field.getStyleClass().add("gw-matrix-club");
+        field.setButtonCell(new WrappedName());
         return field;
+    }
+
+    /** The chosen club's name over as many lines as it needs, so that the columns of the matrix stay narrow. */
+    private final class WrappedName extends ListCell<String> {
+
+        private WrappedName() {
+            getStyleClass().add("gw-small");
+            setWrapText(true);
+            setPrefWidth(0);
+        }
+
+        @Override
+        protected void updateItem(String id, boolean empty) {
+            super.updateItem(id, empty);
+            setText(empty ? "" : clubName(id));
+        }
     }
 
     private String clubName(String id) {

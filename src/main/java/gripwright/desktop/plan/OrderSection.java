@@ -160,7 +160,7 @@ final class OrderSection {
         model.clubCount().subscribe(count -> {
             List<List<Node>> rows = new ArrayList<>();
             for (OrderViewModel.ClubRow row : model.clubs()) {
-                rows.add(List.of(new EntryField(row.name()).columns(14), new ChoiceField<>(row.mounting(),
+                rows.add(List.of(new EntryField(row.name()).columns(18), new ChoiceField<>(row.mounting(),
                         List.of(PhysicalClub.Mounting.values()), OrderViewModel::text),
                         RowGrid.remove(row.what(), row.remove())));
             }

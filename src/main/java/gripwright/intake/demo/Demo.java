@@ -68,8 +68,7 @@ public record Demo(String name, String story, SimulatedPlayer player, Session se
                 "new this month, dry", "bay 2, mat", new ReadingSource("demo source (invented)",
                 ReadingSource.ClosureAxis.TARGET_LINE, Set.of(Metric.TOTAL, Metric.APEX, Metric.DESCENT_ANGLE)), Map.of(),
                 List.of(test), List.of(), DemoBench.set(), null,
-                "Invented: nobody hit these shots. They were made by a simulated player whose truth is written down beside "
-                        + "this file.");
+                "Invented: hit by a simulated player.");
     }
 
     private static Player person(String label, Handedness hand) {

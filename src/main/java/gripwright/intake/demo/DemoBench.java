@@ -43,7 +43,7 @@ final class DemoBench {
     }
 
     static PhysicalClub physicalClub() {
-        return new PhysicalClub(CLUB_ID, "the 8-iron, grips blown on with air", PhysicalClub.Mounting.BLOWN_ON);
+        return new PhysicalClub(CLUB_ID, "8-iron, grips blown on", PhysicalClub.Mounting.BLOWN_ON);
     }
 
     static TestClub club(List<Configuration> configurations) {
