@@ -71,7 +71,7 @@ class WatchedSourcesTest {
     @Test
     void aWatchedFileBringsItsShotsAndSaysHowItIs() throws Exception {
         Path file = folder.resolve("live.csv");
-        try (WatchedFile source = new WatchedFile(file, INTAKE, List.of(), WatchOptions.usual())) {
+        try (WatchedReadings source = WatchedReadings.ofFile(file, INTAKE, List.of(), WatchOptions.usual())) {
             source.start(listener());
             awaitStatus(SourceStatus.State.GONE);
             append(file, HEADER);
@@ -93,7 +93,7 @@ class WatchedSourcesTest {
     void anAnswerIsTakenWhileTheFileIsWatched() throws Exception {
         Path file = folder.resolve("live.csv");
         append(file, "Shot,Club speed,Carry (m)\n1,40,150\n");
-        try (WatchedFile source = new WatchedFile(file, INTAKE, List.of(), WatchOptions.usual())) {
+        try (WatchedReadings source = WatchedReadings.ofFile(file, INTAKE, List.of(), WatchOptions.usual())) {
             source.start(listener());
             Shot first = awaited();
             Question question = questions.poll(20, TimeUnit.SECONDS);
@@ -108,7 +108,7 @@ class WatchedSourcesTest {
     @Test
     void aWatchedFolderBringsAFilePerShot() throws Exception {
         Path dropped = folder.resolve("dropped");
-        try (WatchedFolder source = new WatchedFolder(dropped, INTAKE, List.of(), WatchOptions.usual())) {
+        try (WatchedReadings source = WatchedReadings.ofFolder(dropped, INTAKE, List.of(), WatchOptions.usual())) {
             source.start(listener());
             awaitStatus(SourceStatus.State.GONE);
             Files.createDirectory(dropped);

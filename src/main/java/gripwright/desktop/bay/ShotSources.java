@@ -9,8 +9,7 @@ import gripwright.intake.LiveSource;
 import gripwright.intake.Question;
 import gripwright.intake.SourceStatus;
 import gripwright.intake.WatchOptions;
-import gripwright.intake.WatchedFile;
-import gripwright.intake.WatchedFolder;
+import gripwright.intake.WatchedReadings;
 import gripwright.model.Session;
 import gripwright.model.Shot;
 import java.nio.file.Files;
@@ -99,15 +98,11 @@ public final class ShotSources {
         CsvIntake intake = CsvIntake.withDefaults().with(session.player().hand()).with(ZoneId.systemDefault())
                 .with(session.date());
         WatchOptions options = WatchOptions.usual().withSkipExisting(onlyNew);
-        if (Files.isDirectory(path)) {
-            WatchedFolder folder = new WatchedFolder(path, intake, allShots(session), options);
-            answering = folder::answer;
-            begin(folder, false);
-        } else {
-            WatchedFile file = new WatchedFile(path, intake, allShots(session), options);
-            answering = file::answer;
-            begin(file, false);
-        }
+        WatchedReadings watched = Files.isDirectory(path)
+                ? WatchedReadings.ofFolder(path, intake, allShots(session), options)
+                : WatchedReadings.ofFile(path, intake, allShots(session), options);
+        answering = watched::answer;
+        begin(watched, false);
         workbench.say("Watching " + path.getFileName() + ".");
     }
 
