@@ -157,12 +157,11 @@ final class DesktopServices implements WorkbenchServices {
     }
 
     @Override
-    public List<ColumnMapping> mappings() {
+    public List<ColumnMapping> mappings() throws IOException {
         try {
             return new SavedMappings(folders.mappings()).all();
         } catch (ProblemException unreadable) {
-            LOG.log(Level.WARNING, "The saved column mappings can't be read", unreadable);
-            return List.of();
+            throw new IOException(unreadable.problem().text(), unreadable);
         }
     }
 
@@ -171,6 +170,15 @@ final class DesktopServices implements WorkbenchServices {
         try {
             Files.createDirectories(folders.home());
             new SavedMappings(folders.mappings()).keep(mapping);
+        } catch (ProblemException refused) {
+            throw new IOException(refused.problem().text(), refused);
+        }
+    }
+
+    @Override
+    public void forgetMapping(String name) throws IOException {
+        try {
+            new SavedMappings(folders.mappings()).forget(name);
         } catch (ProblemException refused) {
             throw new IOException(refused.problem().text(), refused);
         }

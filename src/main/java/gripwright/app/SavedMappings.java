@@ -41,14 +41,23 @@ final class SavedMappings {
         return all().stream().filter(mapping -> mapping.name().equals(name)).findFirst();
     }
 
-    /** Keeps one, in place of an earlier one of its name. */
+    /** Keeps one, in place of an earlier one of its name; the others stay as they are, even one that can't be read. */
     void keep(ColumnMapping mapping) throws ProblemException {
-        Map<String, Object> trees = new LinkedHashMap<>();
-        for (ColumnMapping each : all()) {
-            trees.put(each.name(), tree(each));
-        }
+        Map<String, Object> trees = trees();
         trees.put(mapping.name(), tree(mapping));
         new MappingsFile().write(file, trees);
+    }
+
+    /** Forgets the one with this name; nothing happens where there is none. */
+    void forget(String name) throws ProblemException {
+        Map<String, Object> trees = trees();
+        if (trees.remove(name) != null) {
+            new MappingsFile().write(file, trees);
+        }
+    }
+
+    private Map<String, Object> trees() throws ProblemException {
+        return Files.exists(file) ? new LinkedHashMap<>(new MappingsFile().read(file).value()) : new LinkedHashMap<>();
     }
 
     private static Map<String, Object> tree(ColumnMapping mapping) {
@@ -59,11 +68,14 @@ final class SavedMappings {
             column.put("meaning", rule.meaning());
             column.put("unit", rule.unit());
             column.put("flipped", rule.flipped());
+            column.put("plus", rule.plus());
             columns.add(column);
         }
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("columns", columns);
         tree.put("answers", new TreeMap<>(mapping.answers().choices()));
+        tree.put("headings", new ArrayList<Object>(mapping.headings()));
+        tree.put("files", mapping.files());
         return tree;
     }
 
@@ -74,13 +86,18 @@ final class SavedMappings {
             for (Object each : (List<?>) tree.get("columns")) {
                 Map<?, ?> column = (Map<?, ?>) each;
                 rules.add(new ColumnRule((String) column.get("heading"), (String) column.get("meaning"),
-                        (String) column.get("unit"), Boolean.TRUE.equals(column.get("flipped"))));
+                        (String) column.get("unit"), Boolean.TRUE.equals(column.get("flipped")),
+                        (String) column.get("plus")));
             }
             Answers answers = Answers.none();
             for (Map.Entry<?, ?> answer : ((Map<?, ?>) tree.get("answers")).entrySet()) {
                 answers = answers.with((String) answer.getKey(), (String) answer.getValue());
             }
-            return new ColumnMapping(name, rules, answers);
+            List<String> headings = new ArrayList<>();
+            if (tree.get("headings") instanceof List<?> kept) {
+                kept.forEach(heading -> headings.add((String) heading));
+            }
+            return new ColumnMapping(name, rules, answers, headings, (String) tree.get("files"));
         } catch (ClassCastException | NullPointerException | IllegalArgumentException damaged) {
             throw new ProblemException(new Problem(Problem.Severity.FATAL, file.toString(), null, null, name,
                     "The column mapping '" + name + "' can't be read (" + damaged.getMessage()

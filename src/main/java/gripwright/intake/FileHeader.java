@@ -28,10 +28,27 @@ record FileHeader(int line, List<Column> columns, boolean hasUnitLine) {
         if (rule != null) {
             ColumnMeaning meaning = ColumnMeaning.ofKey(rule.meaning()).orElseThrow();
             String wanted = rule.unit().isEmpty() ? unitText : rule.unit();
-            return new Column(position, heading.raw(), meaning, wanted, rule.flipped(), List.of(), true);
+            return new Column(position, heading.raw(), meaning, wanted, rule.flipped(), legend(heading, rule), true);
         }
         ColumnMeaning only = heading.meanings().size() == 1 ? heading.meanings().iterator().next() : null;
         return new Column(position, heading.raw(), only, unitText, false, heading.legend(), false);
+    }
+
+    /** What a rule says about the sign wins over the heading; a rule that says nothing about it leaves the heading's word. */
+    private static List<String> legend(HeaderText heading, ColumnRule rule) {
+        if (!rule.plus().isEmpty()) {
+            return List.of("+" + rule.plus());
+        }
+        return rule.flipped() ? List.of() : heading.legend();
+    }
+
+    /** Columns known by their places alone, where a file has no headings. */
+    static FileHeader byPlace(int line, int width, ColumnMapping mapping) {
+        List<Column> columns = new ArrayList<>();
+        for (int position = 0; position < width; position++) {
+            columns.add(column(HeaderText.of(""), position, "", mapping));
+        }
+        return new FileHeader(line, List.copyOf(columns), false);
     }
 
     private static String unitText(String cell) {

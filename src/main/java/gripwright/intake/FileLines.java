@@ -29,6 +29,13 @@ record FileLines(List<FileHeader> headers, List<DataLine> data, List<SkippedLine
         return new FileLines(headers, data, skipped);
     }
 
+    /** Sorts a file that has no headings; every line may hold a shot. */
+    static FileLines byPlace(List<CsvRow> rows, ColumnMapping mapping) {
+        int width = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
+        int line = rows.isEmpty() ? 1 : rows.get(0).line();
+        return more(rows, FileHeader.byPlace(line, width, mapping), mapping);
+    }
+
     /** Sorts further lines under headings found before. */
     static FileLines more(List<CsvRow> rows, FileHeader header, ColumnMapping mapping) {
         List<FileHeader> headers = new ArrayList<>(List.of(header));

@@ -48,13 +48,19 @@ final class FileReading {
 
     /** Reads a whole file. */
     Outcome whole(String text, String encoding) {
-        char delimiter = DelimiterSearch.find(text, settings.mapping());
+        char delimiter = settings.delimiter() != null ? settings.delimiter()
+                : DelimiterSearch.find(text, settings.mapping());
         List<CsvRow> rows = CsvTokenizer.rows(text, delimiter, 1);
         FileLines lines = FileLines.of(rows, settings.mapping());
-        if (lines.headers().isEmpty()) {
-            return new Outcome(IntakeResult.failed(source, FileLines.noHeader(source)), null);
+        if (!lines.headers().isEmpty()) {
+            return read(lines, delimiter, encoding, null);
         }
-        return read(lines, delimiter, encoding, null);
+        FileLines byPlace = FileLines.byPlace(rows, settings.mapping());
+        if (settings.mapping().namesPlaces()) {
+            return read(byPlace, delimiter, encoding, null);
+        }
+        return new Outcome(IntakeResult.failed(source, FileLines.noHeader(source), FileColumns.of(byPlace.headers().get(0),
+                byPlace.data(), List.of(), questions), new Dialect(encoding, delimiter, null)), null);
     }
 
     /** Reads lines appended to a file; null where only the whole file can tell how to read them. */
@@ -104,8 +110,8 @@ final class FileReading {
     private Outcome outcome(FileLines lines, char delimiter, String encoding, List<FileHeader> headers,
             NumberPlan numbers, RowContext context, List<IntakeRow> rows, int knownRows) {
         IntakeResult result = new IntakeResult(source, rows, knownRows, problems, questions.open(),
-                recognised(headers, numbers), unknown(headers, lines.data()), lines.skipped(),
-                new Dialect(encoding, delimiter, numbers.decimalMark()), false);
+                recognised(headers, numbers), unknown(headers, lines.data()), columns(headers, numbers, lines.data()),
+                lines.skipped(), new Dialect(encoding, delimiter, numbers.decimalMark()), false);
         boolean settled = questions.open().isEmpty() && !lines.data().isEmpty() && !result.hasFailed();
         FileHeader last = headers.get(headers.size() - 1);
         NumberPlan lastNumbers = new NumberPlan(numbers.decimalMark(), numbers.hand(),
@@ -149,7 +155,7 @@ final class FileReading {
 
     private Outcome cancelled() {
         return new Outcome(new IntakeResult(source, List.of(), 0, List.of(), List.of(), List.of(), List.of(), List.of(),
-                null, true), null);
+                List.of(), null, true), null);
     }
 
     private void noteUnitsThatDoNotFit(List<FileHeader> headers) {
@@ -169,6 +175,12 @@ final class FileReading {
         return new Problem(Problem.Severity.FATAL, source, header.line(), null, "",
                 "None of the headings is a reading that is known. Nothing was taken; say what the columns hold and save "
                         + "that as a mapping.");
+    }
+
+    private List<FileColumn> columns(List<FileHeader> headers, NumberPlan numbers, List<DataLine> data) {
+        int last = headers.size() - 1;
+        return FileColumns.of(headers.get(last), data.stream().filter(line -> line.header() == last).toList(),
+                numbers.plans().get(last), questions);
     }
 
     private static List<RecognisedColumn> recognised(List<FileHeader> headers, NumberPlan numbers) {

@@ -14,13 +14,14 @@ import java.util.List;
  * @param questions what must be answered; what depends on them is left out of the rows
  * @param recognisedColumns the columns that are read
  * @param unknownColumns the columns that are not
+ * @param columns all columns under the file's last headings, read or not; under none where the file has none
  * @param skippedLines lines that hold no shot and aren't meant to
  * @param dialect how the file is written; null where nothing could be read
  * @param cancelled whether the reading was broken off, so that there are no rows
  */
 public record IntakeResult(String source, List<IntakeRow> rows, int alreadyTaken, List<Problem> problems,
         List<Question> questions, List<RecognisedColumn> recognisedColumns, List<UnknownColumn> unknownColumns,
-        List<SkippedLine> skippedLines, Dialect dialect, boolean cancelled) {
+        List<FileColumn> columns, List<SkippedLine> skippedLines, Dialect dialect, boolean cancelled) {
 
     public IntakeResult {
         rows = List.copyOf(rows);
@@ -28,12 +29,17 @@ public record IntakeResult(String source, List<IntakeRow> rows, int alreadyTaken
         questions = List.copyOf(questions);
         recognisedColumns = List.copyOf(recognisedColumns);
         unknownColumns = List.copyOf(unknownColumns);
+        columns = List.copyOf(columns);
         skippedLines = List.copyOf(skippedLines);
     }
 
     static IntakeResult failed(String source, Problem problem) {
-        return new IntakeResult(source, List.of(), 0, List.of(problem), List.of(), List.of(), List.of(), List.of(),
-                null, false);
+        return failed(source, problem, List.of(), null);
+    }
+
+    static IntakeResult failed(String source, Problem problem, List<FileColumn> columns, Dialect dialect) {
+        return new IntakeResult(source, List.of(), 0, List.of(problem), List.of(), List.of(), List.of(), columns,
+                List.of(), dialect, false);
     }
 
     /** The new shots. */

@@ -1,6 +1,7 @@
 package gripwright.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import gripwright.desktop.support.Shop;
 import gripwright.intake.ColumnMapping;
@@ -43,5 +44,30 @@ class DesktopServicesTest {
         services.keepMapping(mapping);
         services.keepMapping(mapping.withName("bay one"));
         assertThat(services.mappings()).isEqualTo(List.of(mapping.withName("bay one"), mapping));
+    }
+
+    @Test
+    void aColumnMappingIsKeptWithTheFilesItIsKnownAgainByAndCanBeForgotten() throws IOException {
+        DesktopServices services = new DesktopServices(new ApplicationFolders(folder), false);
+        ColumnMapping mapping = ColumnMapping.none().with(ColumnRule.of("Side", "faceAngle").withPlus("open"))
+                .withName("bay two").withFiles(List.of("Shot", "Side"), "bay two *.csv");
+        services.keepMapping(mapping);
+        assertThat(services.mappings()).containsExactly(mapping);
+        services.forgetMapping("bay two");
+        services.forgetMapping("never kept");
+        assertThat(services.mappings()).isEmpty();
+    }
+
+    @Test
+    void aMappingThatCantBeReadIsSaidAndStaysWhenAnotherIsKept() throws IOException {
+        Path file = folder.resolve("mappings.json");
+        Files.writeString(file, "{\"kind\":\"mappings\",\"formatVersion\":1,\"mappings\":{\"byName\":"
+                + "{\"odd\":{\"columns\":\"none\"}}}}");
+        DesktopServices services = new DesktopServices(new ApplicationFolders(folder), false);
+        assertThatThrownBy(services::mappings).isInstanceOf(IOException.class).hasMessageContaining("'odd' can't be read");
+        services.keepMapping(ColumnMapping.none().with(ColumnRule.of("Vee", "ballSpeed")).withName("bay one"));
+        assertThat(Files.readString(file)).contains("\"odd\"").contains("\"bay one\"");
+        services.forgetMapping("odd");
+        assertThat(services.mappings()).extracting(ColumnMapping::name).containsExactly("bay one");
     }
 }

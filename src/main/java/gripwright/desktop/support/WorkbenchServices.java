@@ -73,12 +73,17 @@ public interface WorkbenchServices {
     void saveAs(Session session, Path file) throws IOException;
 
     /** The column mappings for CSV files that the shop has saved, in the order of their names; none to begin with. */
-    default List<ColumnMapping> mappings() {
+    default List<ColumnMapping> mappings() throws IOException {
         return List.of();
     }
 
     /** Keeps a column mapping under its name, in place of an earlier one; returns when it is kept. */
     default void keepMapping(ColumnMapping mapping) throws IOException {
+        throw new IOException("Column mappings are not kept here.");
+    }
+
+    /** Forgets the column mapping with this name; returns when it is gone. */
+    default void forgetMapping(String name) throws IOException {
         throw new IOException("Column mappings are not kept here.");
     }
 

@@ -99,7 +99,12 @@ public final class TakeViewModel {
 
     /** The mappings that the shop has saved, by name. */
     public List<ColumnMapping> saved() {
-        return workbench.services().mappings();
+        try {
+            return workbench.services().mappings();
+        } catch (IOException unreadable) {
+            workbench.sayProblem(unreadable.getMessage());
+            return List.of();
+        }
     }
 
     /** Saves the columns set by hand and the answers given under a name. */

@@ -1,5 +1,6 @@
 package gripwright.desktop.support;
 
+import gripwright.intake.ColumnMapping;
 import gripwright.model.Session;
 import gripwright.model.ShopSettings;
 import gripwright.model.Stock;
@@ -10,6 +11,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.function.Consumer;
 
 /** The world outside the window, for tests: everything lives in memory and is gone afterwards. */
@@ -19,6 +21,7 @@ public class InMemoryServices implements WorkbenchServices {
 
     private final Map<Path, Session> files = new ConcurrentHashMap<>();
     private final Session first;
+    private final Map<String, ColumnMapping> mappings = new ConcurrentSkipListMap<>();
     private volatile Shop shop;
 
     public InMemoryServices(Session first, Shop shop) {
@@ -73,6 +76,21 @@ public class InMemoryServices implements WorkbenchServices {
     @Override
     public void saveAs(Session session, Path file) {
         files.put(file, session);
+    }
+
+    @Override
+    public List<ColumnMapping> mappings() throws IOException {
+        return List.copyOf(mappings.values());
+    }
+
+    @Override
+    public void keepMapping(ColumnMapping mapping) throws IOException {
+        mappings.put(mapping.name(), mapping);
+    }
+
+    @Override
+    public void forgetMapping(String name) throws IOException {
+        mappings.remove(name);
     }
 
     @Override
