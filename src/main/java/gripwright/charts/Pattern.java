@@ -41,4 +41,11 @@ public record Pattern(List<Group> groups, Double targetCarry, double targetOffli
     public Pattern {
         groups = List.copyOf(groups);
     }
+
+    /** The same without the shots that were set aside, which would else stretch a small picture. */
+    public Pattern withoutSetAside() {
+        List<Group> kept = groups.stream().map(group -> new Group(group.mark(), group.points().stream()
+                .filter(point -> point.state() != MarkPainter.State.SET_ASIDE).toList(), group.ellipses())).toList();
+        return new Pattern(kept, targetCarry, targetOffline, unit, decimalMark);
+    }
 }

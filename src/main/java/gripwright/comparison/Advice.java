@@ -12,12 +12,14 @@ import java.util.List;
  * @param headline one sentence for the player
  * @param carriedBy the primary metric that carries the result, in words; empty where none does
  * @param conflict feel and numbers disagree: the sentence that says so; empty where they don't
+ * @param against what speaks against a configuration whatever its numbers, a sentence each; also among the reasons
  * @param reasons why, in words
  */
 public record Advice(String configurationId, String label, boolean keepsGamer, boolean proven, String headline,
-        String carriedBy, String conflict, List<String> reasons) {
+        String carriedBy, String conflict, List<String> against, List<String> reasons) {
 
     public Advice {
+        against = List.copyOf(against);
         reasons = List.copyOf(reasons);
     }
 }

@@ -16,11 +16,8 @@ final class Adviser {
      * one in about one session of eight where all grips are equal.
      */
     static final double WORTH_IT = 0.6;
-    private static final double KEPT = 0.5;
     /** Feel this many points apart, of seven, is a disagreement worth a sentence; our judgement. */
     private static final double FEEL_APART = 1;
-    /** With comfort first, this far below the most comfortable is out; our judgement. */
-    private static final double COMFORT_BELOW = 0.5;
 
     private final ComparisonTask task;
     private final Chooser chooser;
@@ -28,6 +25,7 @@ final class Adviser {
     private final List<MetricComparison> metrics;
     private final List<Configuration> configurations;
     private final int home;
+    private final Objections objections;
     private final List<String> reasons = new ArrayList<>();
 
     Adviser(ComparisonTask task, Chooser chooser, List<Standing> standings, List<MetricComparison> metrics) {
@@ -37,6 +35,7 @@ final class Adviser {
         this.metrics = metrics;
         this.configurations = task.played().configurations();
         this.home = home();
+        this.objections = new Objections(task, chooser, standings, home);
     }
 
     /** What the player plays now, else the reference. */
@@ -52,7 +51,7 @@ final class Adviser {
     Advice advice() {
         if (configurations.isEmpty()) {
             return new Advice(null, null, false, false, "There is nothing to advise on yet: the test has no configuration.",
-                    "", "", List.of("Add what the player plays now, and what to try against it."));
+                    "", "", List.of(), List.of("Add what the player plays now, and what to try against it."));
         }
         if (configurations.size() == 1) {
             return keep("There is nothing to choose between: the test has one configuration.", "");
@@ -76,7 +75,7 @@ final class Adviser {
         if (reasons.isEmpty()) {
             reasons.add(headline);
         }
-        return new Advice(id(home), label(home), true, false, headline, "", conflict, reasons);
+        return new Advice(id(home), label(home), true, false, headline, "", conflict, List.of(), reasons);
     }
 
     /** The eligible configuration with the highest expected gain; what the player plays now where none is better. */
@@ -92,50 +91,13 @@ final class Adviser {
                 reasons.add(label(k) + " has no reading of all that the goal names and can't be chosen.");
                 continue;
             }
-            String against = against(k);
-            if (!against.isEmpty()) {
-                reasons.add(against);
-            } else if (gain > most) {
+            if (gain > most && !objections.against(k)) {
                 most = gain;
                 best = k;
             }
         }
+        reasons.addAll(objections.sentences());
         return best;
-    }
-
-    /** What speaks against a configuration whatever its numbers; empty where nothing does. */
-    private String against(int k) {
-        FeelFigures feel = chooser.feel(k);
-        FeelComparer comparer = new FeelComparer(task.played());
-        if (comparer.hurts(k) && !comparer.hurts(home)) {
-            return "Pain was noted with " + label(k) + ": comfort decides. Where pain stays, see a clinician.";
-        }
-        if (feel != null && feel.wouldNotPlay() > feel.wouldPlay()) {
-            return "The player would not play " + label(k) + ".";
-        }
-        if (task.session().goal().comfortFirst() && feel != null && feel.comfort() != null
-                && feel.comfort() < mostComfort() - COMFORT_BELOW) {
-            return "Comfort comes first, and " + label(k) + " is less comfortable (" + points(feel.comfort())
-                    + " of 7) than another (" + points(mostComfort()) + ").";
-        }
-        for (Standing.GuardrailCheck check : standings.get(k).guardrails()) {
-            if (check.probabilityKept() < KEPT) {
-                return label(k) + " likely breaks a guardrail: " + check.sentence() + " (kept with a probability of "
-                        + percent(check.probabilityKept()) + ").";
-            }
-        }
-        return "";
-    }
-
-    private double mostComfort() {
-        double most = 0;
-        for (int k = 0; k < configurations.size(); k++) {
-            FeelFigures feel = chooser.feel(k);
-            if (feel != null && feel.comfort() != null) {
-                most = Math.max(most, feel.comfort());
-            }
-        }
-        return most;
     }
 
     private Advice stay(int candidate, double worth) {
@@ -148,7 +110,7 @@ final class Adviser {
         feelShare();
         String headline = (configurations.get(home).gamer() ? "Stay with " + label(home) + ", what you play now"
                 : "Stay with " + label(home)) + ": nothing tried here is likely worth a change.";
-        return new Advice(id(home), label(home), true, false, headline, "", conflict(candidate), reasons);
+        return new Advice(id(home), label(home), true, false, headline, "", conflict(candidate), objections.sentences(), reasons);
     }
 
     private Advice change(int choice, double worth) {
@@ -162,7 +124,8 @@ final class Adviser {
         feelShare();
         String carried = carriedBy(choice);
         return new Advice(id(choice), label(choice), false, proven, "Choose " + label(choice) + ": "
-                + (proven ? "it serves better" : "the best bet, not proven") + ".", carried, conflict(choice), reasons);
+                + (proven ? "it serves better" : "the best bet, not proven") + ".", carried, conflict(choice),
+                objections.sentences(), reasons);
     }
 
     private double gainOfHome() {

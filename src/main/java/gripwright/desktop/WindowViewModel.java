@@ -5,17 +5,14 @@ import gripwright.desktop.support.StatusMessage;
 import gripwright.desktop.support.Workbench;
 import gripwright.model.ClubTest;
 import gripwright.model.Session;
-import java.time.format.DateTimeFormatter;
+import gripwright.units.DayText;
 import java.util.List;
-import java.util.Locale;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 
 /** What stands around the places: who plays, which test is in view, when, whether it is invented, undo, and saving. */
 final class WindowViewModel {
 
-    /** A day as nobody can misread it: 3 Nov 2026. */
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
     private static final int LONGEST_LABEL = 40;
 
     /** A test that can be brought into view. */
@@ -38,7 +35,7 @@ final class WindowViewModel {
     }
 
     ObservableValue<String> day() {
-        return workbench.session().map(session -> DAY.format(session.date()));
+        return workbench.session().map(session -> DayText.of(session.date()));
     }
 
     ObservableValue<Boolean> invented() {

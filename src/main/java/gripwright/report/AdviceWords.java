@@ -1,6 +1,7 @@
 package gripwright.report;
 
 import gripwright.comparison.Comparison;
+import gripwright.comparison.Standing;
 import gripwright.model.ClubTest;
 import gripwright.model.Configuration;
 import gripwright.model.Session;
@@ -11,17 +12,35 @@ import java.util.Optional;
  *
  * @param configurationId what is advised; null where nothing is
  * @param headline one sentence
+ * @param odds how likely it is that the change is worth it, as people say it; empty where nothing was worked out
  * @param beside what the numbers choose, where the fitter advises something else; else empty
  */
-public record AdviceWords(String configurationId, String headline, String beside) {
+public record AdviceWords(String configurationId, String headline, String odds, String beside) {
 
     public static AdviceWords of(Session session, ClubTest test, Comparison comparison) {
         Optional<Configuration> own = Optional.ofNullable(session.advisedConfigurationId()).flatMap(test::configuration);
         String worked = comparison.advice().configurationId();
         if (own.isEmpty() || own.get().id().equals(worked)) {
-            return new AdviceWords(worked, comparison.advice().headline(), "");
+            return new AdviceWords(worked, comparison.advice().headline(), odds(comparison, worked), "");
         }
         return new AdviceWords(own.get().id(), "Your fitter advises " + own.get().label() + ", "
-                + own.get().grip().name() + ".", "By the numbers alone: " + comparison.advice().headline());
+                + own.get().grip().name() + ".", odds(comparison, own.get().id()),
+                "By the numbers alone: " + comparison.advice().headline());
+    }
+
+    private static String odds(Comparison comparison, String advised) {
+        return comparison.overall().stream()
+                .filter(s -> s.configurationId().equals(advised) && s.probabilityBest() != null).findFirst()
+                .map(standing -> odds(comparison, standing)).orElse("");
+    }
+
+    private static String odds(Comparison comparison, Standing standing) {
+        String best = PlayerStory.chance(standing.probabilityBest()) + " that " + standing.label()
+                + " is the best of all";
+        boolean change = standing.probabilityWorthIt() != null && comparison.referenceId() != null
+                && !standing.configurationId().equals(comparison.referenceId());
+        String text = change ? PlayerStory.chance(standing.probabilityWorthIt()) + " that " + standing.label()
+                + " serves you noticeably better than " + comparison.label(comparison.referenceId()) + "; " + best : best;
+        return "The odds: " + text + ".";
     }
 }

@@ -40,6 +40,8 @@ final class NumbersSection {
         content.put("referenceLabel", comparison.referenceId() == null ? "nothing yet"
                 : comparison.label(comparison.referenceId()));
         content.putAll(new ConfigurationTable(test, comparison, shop).content());
+        content.put("hasReasons", !comparison.advice().reasons().isEmpty());
+        content.put("reasons", comparison.advice().reasons());
         content.put("metrics", metrics());
         List<String> sentences = sentences();
         content.put("hasSentences", !sentences.isEmpty());

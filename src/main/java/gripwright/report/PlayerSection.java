@@ -29,8 +29,9 @@ final class PlayerSection {
 
     private static final double SHARE_SHOWN = 0.8;
     private static final int STRIPS = 3;
-    private static final double PATTERN_WIDTH = 0.6;
-    private static final double PATTERN_HEIGHT = 0.34;
+    private static final FeelFigures NOT_ASKED = new FeelFigures(0, null, null, null, null, null, 0, 0, null);
+    private static final double PATTERN_WIDTH = 0.52;
+    private static final double PATTERN_HEIGHT = 0.26;
 
     private final Session session;
     private final ClubTest test;
@@ -55,13 +56,14 @@ final class PlayerSection {
         content.put("headline", words.headline());
         content.put("beside", words.beside());
         content.put("conflict", advice.conflict());
-        content.put("adviceReasons", advice.reasons());
+        content.put("odds", words.odds());
+        content.put("against", advice.against());
         content.putAll(story(words));
         content.put("primaryPictures", strips().stream().map(p -> object(pictures, p, look, width)).toList());
         putPattern(content, pictures, look, width);
-        List<Map<String, Object>> feel = feel();
-        content.put("hasFeel", !feel.isEmpty());
-        content.put("feel", feel);
+        content.put("hasTried", !test.configurations().isEmpty());
+        content.put("hasFeel", comparison.overall().stream().anyMatch(PlayerSection::answered));
+        content.put("tried", test.configurations().stream().map(this::tried).toList());
         content.put("next", next(advice));
         content.put("shopNote", shop.shopNote());
         return content;
@@ -78,6 +80,7 @@ final class PlayerSection {
         PlayerStory story = PlayerStory.of(comparison, of, reference, shop);
         content.put("storyTitle", "Configuration " + story.of() + " against " + story.against());
         content.put("better", lines(story.better()));
+        content.put("nothingShown", story.better().isEmpty() && story.worse().isEmpty());
         content.put("worse", lines(story.worse()));
         content.put("open", lines(primaryFirst(story.open())));
         content.put("same", lines(story.same()));
@@ -139,43 +142,44 @@ final class PlayerSection {
     }
 
     private void putPattern(Map<String, Object> content, PagePictures pictures, Look look, double width) {
-        Pattern pattern = TestPattern.of(test, comparison, test.configurations(), SHARE_SHOWN, null, text, null);
+        Pattern pattern = TestPattern.of(test, comparison, test.configurations(), SHARE_SHOWN, null, text, null)
+                .withoutSetAside();
         if (pattern.groups().stream().allMatch(group -> group.points().isEmpty())) {
             return;
         }
         Map<String, Object> object = object(pictures, new PatternPicture(pattern), width * PATTERN_WIDTH,
                 width * PATTERN_HEIGHT);
         boolean ellipses = pattern.groups().stream().anyMatch(group -> !group.ellipses().isEmpty());
-        object.put("grips", test.configurations().stream()
-                .map(c -> Map.of("label", c.label(), "grip", ConfigurationTable.description(c))).toList());
         object.put("caption", ellipses ? "Each outline should hold eight of ten future shots with that grip." : "");
         content.put("patternPicture", object);
     }
 
-    private List<Map<String, Object>> feel() {
-        List<Map<String, Object>> rows = new ArrayList<>();
+    private static boolean answered(Standing standing) {
+        return standing.feel() != null && standing.feel().answers() > 0;
+    }
+
+    /** What the configuration is, and how it felt where the player said. */
+    private Map<String, Object> tried(Configuration configuration) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("label", configuration.label());
+        row.put("grip", ConfigurationTable.description(configuration));
+        row.put("played", configuration.gamer() ? "played now" : "");
+        FeelFigures feel = comparison.overall().stream().filter(PlayerSection::answered)
+                .filter(standing -> standing.configurationId().equals(configuration.id())).findFirst()
+                .map(Standing::feel).orElse(NOT_ASKED);
         NumberText numbers = NumberText.withDecimalMark(shop.decimalMark());
-        for (Standing standing : comparison.overall()) {
-            FeelFigures feel = standing.feel();
-            if (feel == null || feel.answers() == 0) {
-                continue;
-            }
-            Map<String, Object> row = new LinkedHashMap<>();
-            row.put("label", standing.label());
-            row.put("comfort", mean(numbers, feel.comfort()));
-            row.put("control", mean(numbers, feel.control()));
-            row.put("confidence", mean(numbers, feel.confidence()));
-            row.put("head", FeelWords.side(feel.headWeight(), "too light", "too heavy"));
-            row.put("size", FeelWords.side(feel.size(), "too thin", "too thick"));
-            row.put("wouldPlay", FeelWords.wouldPlay(feel));
-            row.put("word", FeelWords.words(test, standing.configurationId()));
-            rows.add(row);
-        }
-        return rows;
+        row.put("comfort", mean(numbers, feel.comfort()));
+        row.put("control", mean(numbers, feel.control()));
+        row.put("confidence", mean(numbers, feel.confidence()));
+        row.put("head", FeelWords.side(feel.headWeight(), "too light", "too heavy"));
+        row.put("size", FeelWords.side(feel.size(), "too thin", "too thick"));
+        row.put("wouldPlay", FeelWords.wouldPlay(feel));
+        row.put("word", FeelWords.words(test, configuration.id()));
+        return row;
     }
 
     private static String mean(NumberText numbers, Double value) {
-        return value == null ? "\u2013" : numbers.format(value, 1);
+        return value == null ? "\u2013" : numbers.format(value, value == Math.rint(value) ? 0 : 1);
     }
 
     private String next(Advice advice) {

@@ -7,6 +7,7 @@ import gripwright.model.ClubTest;
 import gripwright.model.Session;
 import gripwright.model.ShopSettings;
 import gripwright.model.Stock;
+import gripwright.units.DayText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -107,7 +108,7 @@ public final class SummaryPages {
         Map<String, Object> shared = new LinkedHashMap<>();
         shared.put("player", session.player().label().isBlank() ? "Player" : session.player().label());
         shared.put("hand", session.player().hand().text());
-        shared.put("date", session.date().toString());
+        shared.put("date", DayText.of(session.date()));
         shared.put("shop", shop.shopName());
         shared.put("invented", session.invented());
         return shared;
@@ -115,7 +116,7 @@ public final class SummaryPages {
 
     private String footer() {
         String name = shop.shopName().isBlank() ? "" : shop.shopName() + ", ";
-        return name + session.date() + (session.invented() ? ", invented demo data" : "");
+        return name + DayText.of(session.date()) + (session.invented() ? ", invented demo data" : "");
     }
 
     private static String resource(String name) throws IOException {

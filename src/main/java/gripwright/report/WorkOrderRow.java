@@ -25,17 +25,23 @@ import java.util.Map;
 final class WorkOrderRow {
 
     private static final String NONE = "\u2013";
+    /** Inches nearer than this to a whole number are said without decimals. */
+    private static final double WHOLE = 0.005;
     /** A cell to write into at the bench. */
     private static final String BLANK = "";
 
     private final Session session;
     private final NumberText numbers;
     private final Unit unit;
+    private final String at;
 
     WorkOrderRow(Session session, ShopSettings shop) {
         this.session = session;
         this.numbers = NumberText.withDecimalMark(shop.decimalMark());
         this.unit = shop.units().of(Dimension.LENGTH);
+        double position = unit.fromInternal(shop.balance().sizePositionMm());
+        boolean whole = unit != Unit.INCH || Math.abs(position - Math.rint(position)) < WHOLE;
+        this.at = numbers.format(position, whole ? 0 : 2);
     }
 
     List<Map<String, Object>> headings() {
@@ -45,14 +51,14 @@ final class WorkOrderRow {
         headings.add(cell("butt, " + unit.symbol(), "number"));
         headings.add(cell("grip", "words"));
         headings.add(cell("wraps", "words"));
-        headings.add(cell("size to hit, " + unit.symbol(), "number"));
-        headings.add(cell("swing- weight now", "number"));
-        headings.add(cell("bare, expected", "number"));
+        headings.add(cell("size at " + at + " " + unit.symbol(), "number"));
+        headings.add(cell("now", "number"));
+        headings.add(cell("bare", "number"));
         headings.add(cell("target", "number"));
-        headings.add(cell("at the head", "words"));
-        headings.add(cell("bare, read", "write"));
-        headings.add(cell("final, read", "write"));
-        headings.add(cell("size, read", "write"));
+        headings.add(cell("add at the head", "words"));
+        headings.add(cell("bare", "write"));
+        headings.add(cell("final", "write"));
+        headings.add(cell("size", "write"));
         headings.add(cell("twist", "write"));
         return headings;
     }
@@ -98,16 +104,32 @@ final class WorkOrderRow {
                 .flatMap(test -> test.configuration(row.configurationId()).stream()).findFirst().orElse(null);
     }
 
-    /** Name, core, round or ribbed with where the rib goes. */
     private String grip(SetPlan.Row row) {
         Configuration configuration = configuration(row);
         if (configuration == null) {
             return "not decided";
         }
-        Grip grip = configuration.grip();
-        String core = grip.coreMm() == null ? "" : ", core " + length(grip.coreMm(), 3);
-        return grip.name() + core + (grip.ribbed() ? ", rib at the back, square to the face" : ", round; pattern square "
-                + "to the face");
+        return configuration.grip().name();
+    }
+
+    /** Each grip that goes on, once, with how it goes on: core, and where the rib or the pattern stands. */
+    List<Map<String, Object>> grips(List<SetPlan.Row> rows) {
+        Map<String, Map<String, Object>> grips = new LinkedHashMap<>();
+        for (SetPlan.Row row : rows) {
+            Configuration configuration = row.club().kind() == ClubKind.PUTTER ? null : configuration(row);
+            if (configuration != null) {
+                Grip grip = configuration.grip();
+                grips.putIfAbsent(grip.name(), Map.of("name", grip.name(), "how", how(grip)));
+            }
+        }
+        return List.copyOf(grips.values());
+    }
+
+    private String how(Grip grip) {
+        String core = grip.coreMm() == null ? "core not measured: look at the mouth of the grip"
+                : "core " + length(grip.coreMm(), 3) + " " + unit.symbol();
+        return core + "; " + (grip.ribbed() ? "ribbed: rib at the back, square to the face"
+                : "round: pattern square to the face");
     }
 
     private String wraps(SetPlan.Row row) {

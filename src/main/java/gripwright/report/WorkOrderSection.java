@@ -45,6 +45,7 @@ final class WorkOrderSection {
         WorkOrderRow rows = new WorkOrderRow(session, shop);
         Map<String, Object> content = new LinkedHashMap<>();
         content.put("note", note());
+        content.put("grips", rows.grips(plan.rows()));
         content.put("hasRows", !plan.rows().isEmpty());
         content.put("columns", rows.headings());
         content.put("rows", plan.rows().stream().map(rows::of).toList());

@@ -58,6 +58,46 @@ class SummaryPagesTest {
     }
 
     @Test
+    void playerPageIsOnePageAndPlain() throws IOException {
+        for (PaperSize paper : PaperSize.values()) {
+            byte[] pdf = pdf(demo, ShopSettings.usual(), paper);
+            assertThat(page(pdf, 1)).as("%s", paper).contains("The odds: ", "What next", "What was tried", "like a broom")
+                    .doesNotContain("smallest differences").doesNotContain("prior");
+            assertThat(page(pdf, 2)).as("%s", paper).contains("Numbers", "Why this advice", "smallest differences");
+        }
+    }
+
+    @Test
+    void saysTheDayAsTheScreenDoes() throws IOException {
+        assertThat(page(pdf(demo, ShopSettings.usual(), PaperSize.A4), 1)).contains("14 Mar 2026")
+                .doesNotContain("2026-03-14");
+    }
+
+    @Test
+    void workOrderOfTheDemoIsOnePageWithItsSignOff() throws IOException {
+        for (PaperSize paper : PaperSize.values()) {
+            byte[] pdf = pdf(demo, ShopSettings.usual(), paper);
+            assertThat(page(pdf, pages(pdf))).as("%s", paper).contains("Work order", "Cord, +1/32, 57 g core 0.600 in",
+                    "size at 2 in", "56\u00B0 wedge", "Ventilate", "signed");
+        }
+    }
+
+    private static int pages(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        }
+    }
+
+    private static String page(byte[] pdf, int number) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setStartPage(number);
+            stripper.setEndPage(number);
+            return stripper.getText(document);
+        }
+    }
+
+    @Test
     void liesOnThePaperThatWasAskedFor() throws IOException {
         for (PaperSize paper : PaperSize.values()) {
             try (PDDocument document = Loader.loadPDF(pdf(demo, ShopSettings.usual(), paper))) {

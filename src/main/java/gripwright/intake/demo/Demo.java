@@ -48,14 +48,14 @@ public record Demo(String name, String story, SimulatedPlayer player, Session se
         return new Demo("left-handed-8-iron", "The face closes too much with every grip; best is the size of C and D, "
                 + "thicker than the gamer's, while E is too thick and B too thin. D is as thick as C and much lighter, "
                 + "which adds a little speed. Six scored shots a configuration can seldom prove any of this.", player,
-                session("demo-left-handed-8-iron", player, "Demo player, left-handed", true));
+                session("demo-left-handed-8-iron", player, "Demo player", true));
     }
 
     /** A right-handed player for whom no grip makes any difference. */
     public static Demo noDifference() {
         SimulatedPlayer player = SimulatedPlayer.middling(Handedness.RIGHT, SEED_WITHOUT_DIFFERENCE);
         return new Demo("no-difference", "No grip changes anything: every difference in this session is chance, warming "
-                + "up or the stint.", player, session("demo-no-difference", player, "Demo player, right-handed", false));
+                + "up or the stint.", player, session("demo-no-difference", player, "Demo player", false));
     }
 
     private static Session session(String id, SimulatedPlayer simulated, String label, boolean withPreferences) {
