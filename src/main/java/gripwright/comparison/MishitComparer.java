@@ -1,17 +1,16 @@
 package gripwright.comparison;
 
 import gripwright.model.Configuration;
+import gripwright.statistics.ProportionEstimate;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.distribution.BetaDistribution;
 
 /**
- * How often each configuration was mishit, counted by the shots that the fitter set aside; the interval is Clopper and
- * Pearson's (Biometrika 26 (1934) 404-413), which never covers less than it says.
+ * How often each configuration was mishit, counted by the shots that the fitter set aside among those that would have
+ * been scored: rate x / n with Jeffreys' interval, the tails of Beta(x + ½, n − x + ½); see {@link ProportionEstimate}.
+ * Without a shot there is no rate.
  */
 final class MishitComparer {
-
-    private static final double TAIL = 0.025;
 
     private final PlayedTest played;
 
@@ -37,10 +36,7 @@ final class MishitComparer {
         if (shots == 0) {
             return null;
         }
-        double low = aside == 0 ? 0
-                : new BetaDistribution(null, aside, shots - aside + 1).inverseCumulativeProbability(TAIL);
-        double high = aside == shots ? 1
-                : new BetaDistribution(null, aside + 1, shots - aside).inverseCumulativeProbability(1 - TAIL);
-        return new Estimate((double) aside / shots, new Interval(low, high));
+        ProportionEstimate share = ProportionEstimate.of(aside, shots, FittedMetric.LEVEL);
+        return new Estimate(share.proportion().get(), new Interval(share.interval().lower(), share.interval().upper()));
     }
 }

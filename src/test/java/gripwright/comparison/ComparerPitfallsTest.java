@@ -2,6 +2,7 @@ package gripwright.comparison;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import gripwright.model.Direction;
 import gripwright.model.Goal;
@@ -206,10 +207,22 @@ class ComparerPitfallsTest {
         assertThat(speed(comparison).configuration("id-A").orElseThrow().mean()).isBetween(37.9, 38.1);
         MishitRate rate = comparison.mishitRates().get(1);
         assertThat(rate.rate().value()).isEqualTo(0.25);
-        // Exact binomial limits of 1 in 4: roots of the binomial tails, 0.0063 and 0.8059 (Clopper and Pearson).
-        assertThat(rate.rate().interval().low()).isBetween(0.00630, 0.00632);
-        assertThat(rate.rate().interval().high()).isBetween(0.8058, 0.8060);
+        // Jeffreys' limits of 1 in 4, R 4.2.2: qbeta(c(.025, .975), 1.5, 3.5) = 0.0284709 0.7162483
+        assertThat(rate.rate().interval().low()).isCloseTo(0.0284709, within(1e-6));
+        assertThat(rate.rate().interval().high()).isCloseTo(0.7162483, within(1e-6));
         assertThat(PlayedTest.of(session.tests().get(0)).swings()).isEqualTo(11);
+    }
+
+    @Test
+    void aShotSetAsideInTheWarmUpOrWhileSettlingIsNoMishitOfTheTest() {
+        Comparison comparison = compare(SessionBuilder.of("A", "B").goal(FASTER)
+                .stint("A", Metric.CLUB_SPEED, 30, 31, 32).aside(2).last(s -> s.withKind(Stint.Kind.WARM_UP))
+                .stint("A", Metric.CLUB_SPEED, 33, 38, 38.3, 37.7).aside(1).last(s -> s.withSettlingSwings(1))
+                .stint("B", Metric.CLUB_SPEED, 39, 38.6, 39.1).build());
+        MishitRate rate = comparison.mishitRates().get(0);
+        assertThat(rate.shots()).isEqualTo(3);
+        assertThat(rate.setAside()).isZero();
+        assertThat(comparison.configurations().get(0).setAside()).isZero();
     }
 
     @Test
