@@ -6,11 +6,10 @@ import gripwright.model.Session;
 import gripwright.model.ShopSettings;
 import gripwright.model.Stock;
 import gripwright.report.PaperSize;
+import gripwright.report.PdfFile;
 import gripwright.report.SummaryPages;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -58,20 +57,10 @@ final class SummaryCommand implements Callable<Integer> {
         return 0;
     }
 
-    /** Writes the summary in one step: a failure leaves what was there. */
+    /** Writes the summary in one step, never over anything but a PDF: a failure leaves what was there. */
     static void write(Session session, ShopSettings shop, Stock stock, PaperSize paper, Path out) throws IOException {
         byte[] pdf = new SummaryPages(session, Comparer.withSettings(shop).compareAll(session), shop, stock)
                 .toPdf(paper);
-        Path folder = out.toAbsolutePath().getParent();
-        if (!Files.isDirectory(folder)) {
-            throw new IllegalArgumentException("There is no folder " + folder + " to write the PDF into; make it first.");
-        }
-        Path temporary = Files.createTempFile(folder, ".summary", ".pdf");
-        try {
-            Files.write(temporary, pdf);
-            Files.move(temporary, out, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(temporary);
-        }
+        PdfFile.write(pdf, out);
     }
 }

@@ -7,12 +7,11 @@ import gripwright.model.Session;
 import gripwright.report.PagePreview;
 import gripwright.report.PaperPrinter;
 import gripwright.report.PaperSize;
+import gripwright.report.PdfFile;
 import gripwright.report.SummaryPages;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -114,21 +113,10 @@ public final class PrintViewModel {
         if (now == null) {
             return;
         }
-        workbench.inBackground(() -> write(now.pdf(), file),
+        workbench.inBackground(() -> PdfFile.write(now.pdf(), file),
                 done -> workbench.say("Saved as " + file.toAbsolutePath() + "."),
-                failure -> workbench.sayProblem("The PDF could not be saved as " + file + ": " + failure.getMessage()
-                        + ". Choose another folder."));
-    }
-
-    private static Path write(byte[] pdf, Path file) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
-        Path temporary = Files.createTempFile(folder, ".summary", ".pdf");
-        try {
-            Files.write(temporary, pdf);
-            return Files.move(temporary, file, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(temporary);
-        }
+                failure -> workbench.sayProblem("The PDF could not be saved as " + file + ": "
+                        + String.valueOf(failure.getMessage()).replaceFirst("\\.$", "") + ". Choose another name or folder."));
     }
 
     /** Sends the pages to a printer. */
