@@ -51,6 +51,11 @@ record ApplicationFolders(Path home) {
         return home.resolve("mappings.json");
     }
 
+    /** Earlier versions of session files. */
+    Path versions() {
+        return home.resolve("versions");
+    }
+
     /** Sessions that were not saved anywhere else, the copy of the demo among them. */
     Path sessions() {
         return home.resolve("sessions");

@@ -57,7 +57,7 @@ final class DesktopServices implements WorkbenchServices {
     DesktopServices(ApplicationFolders folders, boolean demoFirst) {
         this.folders = folders;
         this.demoFirst = demoFirst;
-        this.workspace = new Workspace(new SessionFiles(folders.home().resolve("versions")),
+        this.workspace = new Workspace(new SessionFiles(folders.versions()),
                 new JournalShelf(folders.home().resolve("journals")),
                 new RecentFiles(folders.home().resolve("recent.json")), folders.sessions(), SavingPace.usual(),
                 Clock.systemDefaultZone());

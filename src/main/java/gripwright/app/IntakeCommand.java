@@ -2,11 +2,12 @@ package gripwright.app;
 
 import gripwright.intake.Answers;
 import gripwright.intake.ColumnMapping;
-import gripwright.intake.ColumnRule;
 import gripwright.intake.CsvIntake;
+import gripwright.intake.FileColumn;
 import gripwright.intake.IntakeResult;
 import gripwright.intake.Question;
 import gripwright.intake.SessionFilling;
+import gripwright.intake.SkippedLine;
 import gripwright.model.ClubTest;
 import gripwright.model.Handedness;
 import gripwright.model.Problem;
@@ -14,17 +15,20 @@ import gripwright.model.ProblemException;
 import gripwright.model.Session;
 import gripwright.model.Shot;
 import gripwright.model.Stint;
-import gripwright.storage.SessionFile;
+import gripwright.session.FileState;
+import gripwright.session.SaveOutcome;
+import gripwright.session.SessionRepository;
+import gripwright.storage.SessionFiles;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -57,11 +61,12 @@ final class IntakeCommand implements Callable<Integer> {
     private String handed;
 
     @Option(names = "--answer", paramLabel = "QUESTION=CHOICE", description = "the answer to a question; may be repeated")
-    private Map<String, String> answers = new LinkedHashMap<>();
+    private List<String> answers = new ArrayList<>();
 
-    @Option(names = "--column", paramLabel = "HEADING=MEANING",
-            description = "what a column holds, such as 'Head v=clubSpeed' or 'Remark=ignore'; may be repeated")
-    private Map<String, String> columns = new LinkedHashMap<>();
+    @Option(names = "--column", paramLabel = "HEADING=MEANING[,UNIT][,+SIDE]",
+            description = {"what a column holds, such as 'Head v=clubSpeed,mph' or 'Remark=ignore'; '#3' is the third "
+                + "column; '+closed' says that its numbers without a minus mean closed; may be repeated"})
+    private List<String> columns = new ArrayList<>();
 
     @Option(names = "--mapping", paramLabel = "NAME", description = "a column mapping that was saved before")
     private String mappingName;
@@ -79,20 +84,23 @@ final class IntakeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         Handedness hand = hand();
-        Session before = Files.exists(out) ? new SessionInput(output).session(out) : null;
-        if (before != null && hand != null && before.player().hand() != hand) {
-            throw new IllegalArgumentException("The player of " + out + " is " + before.player().hand().text()
-                    + ", not " + hand.text() + "; take the option --handed away, or choose another session.");
+        SessionFiles files = new SessionFiles(ApplicationFolders.ofProcess().versions());
+        SessionRepository.Read found = Files.exists(out) ? files.read(out) : null;
+        Session before = found == null ? null : found.session();
+        if (before != null) {
+            found.problems().stream().map(Problem::text).forEach(output.err()::println);
+            refuseAnotherHand(before, hand);
         }
-        IntakeResult result = read(hand != null ? hand : before == null ? null : before.player().hand(), before);
-        result.problems().stream().map(Problem::text).forEach(output.err()::println);
-        result.unknownColumns().forEach(column -> output.err().println("Column '" + column.heading()
-                + "' is not known and was left out."));
-        if (result.hasFailed()) {
+        Answers given = answers();
+        ColumnMapping mapping = mapping();
+        IntakeResult result = read(hand != null ? hand : before == null ? null : before.player().hand(), before,
+                mapping, given);
+        tell(result);
+        if (result.hasFailed() || isWithout(result, mapping)) {
             return Gripwright.NOT_DONE;
         }
         if (!result.questions().isEmpty() && !leaveOpen) {
-            ask(result);
+            ask(result, given);
             return Gripwright.NOT_DONE;
         }
         if (result.rows().isEmpty() && result.alreadyTaken() == 0) {
@@ -100,9 +108,64 @@ final class IntakeCommand implements Callable<Integer> {
             return Gripwright.NOT_DONE;
         }
         Session start = before != null ? before : fresh(hand, result);
-        new SessionFile().write(out, filled(start, result));
-        output.out().println(result.sentence());
+        SessionFilling filling = filled(start, result);
+        filling.problems().stream().map(Problem::text).forEach(output.err()::println);
+        Session filled = filling.session();
+        if (!filled.equals(before)) {
+            save(files, found == null ? files.look(out) : found.file(), filled);
+        }
+        if (saveAs != null) {
+            mappings().keep(mapping.withName(saveAs).with(mapping.answers().and(given)));
+        }
+        long placeless = filling.problems().stream().filter(p -> p.severity() == Problem.Severity.REJECTED).count();
+        output.out().println(result.sentence()
+                + (placeless == 0 ? "" : " " + placeless + " of these have no place in the test and were left out."));
         return 0;
+    }
+
+    private void refuseAnotherHand(Session before, Handedness hand) {
+        if (hand != null && before.player().hand() != hand) {
+            throw new IllegalArgumentException("The player of " + out + " is " + before.player().hand().text()
+                    + ", not " + hand.text() + "; take the option --handed away, or choose another session.");
+        }
+    }
+
+    /** Saves as a window does: never over what a window has in its hands or wrote meanwhile. */
+    private void save(SessionFiles files, FileState place, Session filled) throws ProblemException {
+        SaveOutcome outcome = files.save(place, filled);
+        files.release(out);
+        if (outcome instanceof SaveOutcome.InUse inUse) {
+            throw new IllegalArgumentException(out + " is in use by " + inUse.by() + "; take the file in there, or close "
+                    + "it and try again. Nothing was written.");
+        }
+        if (!(outcome instanceof SaveOutcome.Saved)) {
+            throw new IllegalArgumentException(out + " was changed by somebody else meanwhile; try again. Nothing was "
+                    + "written.");
+        }
+    }
+
+    /** Says what was rejected, what is not known, and which lines were passed over as averages and remarks. */
+    private void tell(IntakeResult result) {
+        result.problems().stream().map(Problem::text).forEach(output.err()::println);
+        result.unknownColumns().forEach(column -> output.err().println("Column " + (column.heading().isEmpty()
+                ? String.valueOf(column.position()) : "'" + column.heading() + "'") + " is not known and was left out."));
+        for (SkippedLine line : result.skippedLines()) {
+            if (line.reason() == SkippedLine.Reason.SUMMARY || line.reason() == SkippedLine.Reason.REMARK) {
+                output.err().println("Line " + line.line() + " is no shot but "
+                        + (line.reason() == SkippedLine.Reason.SUMMARY ? "sums shots up" : "a remark")
+                        + ", and was passed over: " + line.text());
+            }
+        }
+    }
+
+    /** Whether a column set with {@code --column} is not in the file, which a slip of the keyboard makes. */
+    private boolean isWithout(IntakeResult result, ColumnMapping mapping) {
+        List<String> missing = columns.stream().map(typed -> IntakeWords.rule(typed).heading())
+                .filter(heading -> !result.hasColumn(heading)).toList();
+        missing.forEach(heading -> output.err().println("The file has no column '" + heading
+                + "', which --column speaks of; nothing was written. Its columns are "
+                + result.columns().stream().map(FileColumn::name).collect(Collectors.joining(", ")) + "."));
+        return !missing.isEmpty();
     }
 
     private Handedness hand() {
@@ -117,31 +180,46 @@ final class IntakeCommand implements Callable<Integer> {
         };
     }
 
-    private IntakeResult read(Handedness hand, Session before) throws ProblemException {
-        Answers given = Answers.none();
-        for (Map.Entry<String, String> answer : answers.entrySet()) {
-            given = given.with(answer.getKey(), answer.getValue());
-        }
-        CsvIntake intake = CsvIntake.withDefaults().with(mapping(given)).with(given)
-                .with(ZoneId.systemDefault());
+    private IntakeResult read(Handedness hand, Session before, ColumnMapping mapping, Answers given) {
+        CsvIntake intake = CsvIntake.withDefaults().with(mapping).with(given).with(ZoneId.systemDefault());
         if (hand != null) {
             intake = intake.with(hand);
         }
         return intake.read(file, before == null ? List.of() : shots(before));
     }
 
-    private ColumnMapping mapping(Answers given) throws ProblemException {
-        SavedMappings saved = new SavedMappings(ApplicationFolders.ofProcess().mappings());
+    private Answers answers() {
+        Answers given = Answers.none();
+        for (String typed : answers) {
+            given = understood(given, typed);
+        }
+        return given;
+    }
+
+    private Answers understood(Answers given, String typed) {
+        try {
+            return IntakeWords.answered(given, typed);
+        } catch (IllegalArgumentException wrong) {
+            throw new ParameterException(spec.commandLine(), wrong.getMessage(), wrong);
+        }
+    }
+
+    private SavedMappings mappings() {
+        return new SavedMappings(ApplicationFolders.ofProcess().mappings());
+    }
+
+    private ColumnMapping mapping() throws ProblemException {
         ColumnMapping mapping = mappingName == null ? ColumnMapping.none()
-                : saved.named(mappingName).orElseThrow(() -> new IllegalArgumentException(
+                : mappings().named(mappingName).orElseThrow(() -> new IllegalArgumentException(
                         "No column mapping is saved under the name '" + mappingName + "'."));
-        for (Map.Entry<String, String> column : columns.entrySet()) {
-            mapping = mapping.with(ColumnRule.of(column.getKey(), column.getValue()));
+        try {
+            for (String typed : columns) {
+                mapping = mapping.with(IntakeWords.rule(typed));
+            }
+            return saveAs == null ? mapping : mapping.withName(saveAs);
+        } catch (IllegalArgumentException wrong) {
+            throw new ParameterException(spec.commandLine(), wrong.getMessage(), wrong);
         }
-        if (saveAs != null) {
-            saved.keep(mapping.withName(saveAs).with(mapping.answers().and(given)));
-        }
-        return mapping;
     }
 
     private static List<Shot> shots(Session session) {
@@ -149,10 +227,12 @@ final class IntakeCommand implements Callable<Integer> {
                 .flatMap(test -> test.stints().stream()).flatMap(stint -> stint.shots().stream())).toList();
     }
 
-    private void ask(IntakeResult result) {
+    private void ask(IntakeResult result, Answers given) {
         output.err().println("The file leaves something open; nothing was written. Answer, and run it again:");
         for (Question question : result.questions()) {
             output.err().println("  " + question.sentence());
+            given.to(question.id()).ifPresent(answer -> output.err().println("    '" + answer
+                    + "' is none of its answers; these are:"));
             question.choices().forEach(choice -> output.err().println("    --answer " + quoted(question.id() + "="
                     + choice.key()) + "   " + choice.text()));
         }
@@ -166,31 +246,32 @@ final class IntakeCommand implements Callable<Integer> {
     private Session fresh(Handedness hand, IntakeResult result) {
         LocalDate day = result.shots().stream().map(Shot::at).filter(at -> at != null).findFirst()
                 .map(at -> at.atZone(ZoneId.systemDefault()).toLocalDate()).orElseGet(LocalDate::now);
-        String id = "session-" + java.util.UUID.nameUUIDFromBytes(
-                (result.source() + result.shots().size() + day).getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        // From the shots themselves: two players' files of one name and day must not make one session.
+        String shots = result.shots().stream().map(shot -> shot.source().rowKey()).collect(Collectors.joining());
+        String id = "session-" + UUID.nameUUIDFromBytes((result.source() + day + shots).getBytes(StandardCharsets.UTF_8));
         Session blank = Session.blank(id, day);
         return hand == null ? blank : blank.withPlayer(blank.player().withHand(hand));
     }
 
     /** A file that names configurations fills the first test; any other the stint in hand, or the tray without one. */
-    private Session filled(Session session, IntakeResult result) {
+    private SessionFilling filled(Session session, IntakeResult result) {
         ClubTest test = session.tests().get(0);
         if (result.isWholeTest()) {
-            SessionFilling filling = SessionFilling.wholeTest(named(session, result), test.id(), result);
-            filling.problems().stream().map(Problem::text).forEach(output.err()::println);
-            return filling.session();
+            return SessionFilling.wholeTest(named(session, result), test.id(), result);
         }
         for (ClubTest each : session.tests()) {
             Optional<Stint> inHand = each.stintInHand();
             if (inHand.isPresent()) {
-                return SessionFilling.intoStint(session, each.id(), inHand.get().id(), result).session();
+                return SessionFilling.intoStint(session, each.id(), inHand.get().id(), result);
             }
+        }
+        if (!result.rows().isEmpty()) {
+            output.err().println("The file doesn't say which configuration its shots were hit with, and no stint is in "
+                    + "hand: they wait in the session's tray for a place.");
         }
         List<Shot> tray = new ArrayList<>(session.tray());
         tray.addAll(result.shots());
-        output.err().println("The file doesn't say which configuration its shots were hit with, and no stint is in hand: "
-                + "they wait in the session's tray for a place.");
-        return session.withTray(tray);
+        return new SessionFilling(session.withTray(tray), List.of());
     }
 
     /** A new session takes the name of its club from the file where that names one. */

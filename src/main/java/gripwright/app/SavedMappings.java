@@ -38,7 +38,8 @@ final class SavedMappings {
 
     /** The one with this name. */
     Optional<ColumnMapping> named(String name) throws ProblemException {
-        return all().stream().filter(mapping -> mapping.name().equals(name)).findFirst();
+        Object saved = trees().get(name);
+        return saved == null ? Optional.empty() : Optional.of(mapping(name, saved));
     }
 
     /** Keeps one, in place of an earlier one of its name; the others stay as they are, even one that can't be read. */
@@ -99,9 +100,11 @@ final class SavedMappings {
             }
             return new ColumnMapping(name, rules, answers, headings, (String) tree.get("files"));
         } catch (ClassCastException | NullPointerException | IllegalArgumentException damaged) {
+            String reason = damaged instanceof IllegalArgumentException ? ": " + damaged.getMessage()
+                    : ", since something in it is missing or of another kind.";
             throw new ProblemException(new Problem(Problem.Severity.FATAL, file.toString(), null, null, name,
-                    "The column mapping '" + name + "' can't be read (" + damaged.getMessage()
-                            + "); set its columns again and save it. Nothing was changed."), damaged);
+                    "The column mapping '" + name + "' can't be read" + reason
+                            + " Set its columns again and save it. Nothing was changed."), damaged);
         }
     }
 }

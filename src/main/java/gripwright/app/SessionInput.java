@@ -35,6 +35,9 @@ final class SessionInput {
         if (file == null && !Files.exists(path)) {
             return ShopSettings.usual();
         }
+        if (!Files.exists(path)) {
+            throw new IllegalArgumentException("There is no settings file " + path + "; check the name and the folder.");
+        }
         Loaded<ShopSettings> loaded = new SettingsFile().read(path);
         loaded.problems().stream().map(Problem::text).forEach(output.err()::println);
         return loaded.value();

@@ -52,6 +52,13 @@ public record IntakeResult(String source, List<IntakeRow> rows, int alreadyTaken
         return recognisedColumns.stream().anyMatch(c -> c.meaning().role() == ColumnRole.CONFIGURATION);
     }
 
+    /** Whether the file has a column of this heading, letter case and punctuation ignored, or at this place ('#3'). */
+    public boolean hasColumn(String heading) {
+        String key = HeaderText.key(heading);
+        return columns.stream().anyMatch(column -> HeaderText.key(column.heading()).equals(key)
+                || heading.strip().equals("#" + column.position()));
+    }
+
     /** Whether nothing could be read at all. */
     public boolean hasFailed() {
         return problems.stream().anyMatch(p -> p.severity() == Problem.Severity.FATAL);

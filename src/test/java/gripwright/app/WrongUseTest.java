@@ -59,4 +59,88 @@ class WrongUseTest {
                     .isEqualTo(PosixFilePermissions.toString(Files.getPosixFilePermissions(any)));
         }
     }
+
+    @Test
+    void aColumnThatTheFileDoesNotHaveIsSaidAndNothingWritten() throws IOException {
+        Path csv = file("shots.csv", "Shot,Vee (mph),Face angle\n1,120,1\n");
+        Path out = folder.resolve("out.json");
+
+        CommandRun slip = CommandRun.of("intake", csv.toString(), "--out", out.toString(), "--column", "Ve=ballSpeed");
+
+        assertThat(slip.code()).isEqualTo(1);
+        assertThat(slip.err()).contains("has no column 'Ve'").contains("Vee (mph)");
+        assertThat(out).doesNotExist();
+    }
+
+    @Test
+    void unitAndSideOfAColumnAreSetOnTheCommandLine() throws IOException {
+        Path csv = file("shots.csv", "Shot,Vee,Face (+ = ?)\n1,120,1.5\n");
+        Path out = folder.resolve("out.json");
+
+        CommandRun run = CommandRun.of("intake", csv.toString(), "--out", out.toString(), "--handed", "left",
+                "--column", "Vee=ballSpeed,mph", "--column", "Face (+ = ?)=faceAngle,+open");
+
+        assertThat(run.code()).as(run.err()).isZero();
+        // 1 mph is 0.44704 m/s exactly; a left-handed player's open face points to the left of the target, which is minus.
+        assertThat(Files.readString(out)).contains("\"ballSpeed\": 53.6448").contains("\"faceAngle\": -1.5");
+    }
+
+    @Test
+    void whatCanBeNoAnswerOrNoColumnIsWrongUse() throws IOException {
+        Path csv = file("shots.csv", "Shot,Speed,Face angle\n1,80,1\n");
+        String out = folder.resolve("out.json").toString();
+
+        assertThat(CommandRun.of("intake", csv.toString(), "--out", out, "--answer", "blah=blah").code()).isEqualTo(2);
+        assertThat(CommandRun.of("intake", csv.toString(), "--out", out, "--column", "Speed=blah").code()).isEqualTo(2);
+        assertThat(CommandRun.of("intake", csv.toString(), "--out", out, "--save-mapping", "").code()).isEqualTo(2);
+        CommandRun wrong = CommandRun.of("intake", csv.toString(), "--out", out, "--answer", "meaning:speed=boat");
+        assertThat(wrong.code()).isEqualTo(1);
+        assertThat(wrong.err()).contains("'boat' is none of its answers");
+    }
+
+    @Test
+    void shotsWithoutAPlaceAreNotCountedAsTaken() throws IOException {
+        Path csv = file("shots.csv", "Shot,Grip,Face angle\n1,A,1\n2,,2\n3,B,3\n");
+
+        CommandRun run = CommandRun.of("intake", csv.toString(), "--out", folder.resolve("out.json").toString());
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out()).contains("1 of these have no place in the test");
+        assertThat(run.err()).contains("shots.csv, line 3");
+    }
+
+    @Test
+    void settingsThatAreNotThereAreNotPassedOver() {
+        CommandRun run = CommandRun.of("compare", DEMO.toString(), "--settings", folder.resolve("none.json").toString());
+
+        assertThat(run.code()).isEqualTo(1);
+        assertThat(run.err()).contains("There is no settings file");
+    }
+
+    @Test
+    void twoPlayersFilesOfOneNameMakeTwoSessions() throws IOException {
+        Path one = Files.createDirectory(folder.resolve("one"));
+        Path two = Files.createDirectory(folder.resolve("two"));
+        Files.writeString(one.resolve("shots.csv"), "Shot,Face angle\n1,1.5\n");
+        Files.writeString(two.resolve("shots.csv"), "Shot,Face angle\n1,-2.5\n");
+        for (Path place : java.util.List.of(one, two)) {
+            CommandRun.of("intake", place.resolve("shots.csv").toString(), "--out", place.resolve("s.json").toString());
+        }
+
+        assertThat(id(one)).isNotEqualTo(id(two));
+    }
+
+    private static String id(Path place) throws IOException {
+        return new com.fasterxml.jackson.databind.ObjectMapper().readTree(place.resolve("s.json").toFile())
+                .at("/session/id").asText();
+    }
+
+    @Test
+    void averagesThatArePassedOverAreNamed() throws IOException {
+        Path csv = file("shots.csv", "Shot,Face angle\n1,1\nAverage,1\n");
+
+        CommandRun run = CommandRun.of("intake", csv.toString(), "--out", folder.resolve("out.json").toString());
+
+        assertThat(run.err()).contains("Line 3 is no shot but sums shots up");
+    }
 }
