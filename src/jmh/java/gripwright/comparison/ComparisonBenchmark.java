@@ -81,7 +81,7 @@ public class ComparisonBenchmark {
         Goal goal = Goal.open().withPrimaries(List.of(PrimaryMetric.mean(Metric.CLUB_SPEED, Direction.HIGHER),
                 PrimaryMetric.mean(Metric.FACE_ANGLE, Direction.NEAR_TARGET),
                 new PrimaryMetric(Metric.OFFLINE, PrimaryMetric.Aspect.SPREAD, Direction.LOWER, null, 1)))
-                .withGuardrails(List.of(new Guardrail(Metric.CARRY, Direction.HIGHER, null, 2)));
+                .withGuardrails(List.of(Guardrail.mean(Metric.CARRY, Direction.HIGHER, null, 2)));
         return Session.blank("session", LocalDate.of(2026, 1, 1)).withGoal(goal).withTests(List.of(test));
     }
 

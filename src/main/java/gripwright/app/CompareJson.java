@@ -206,7 +206,7 @@ final class CompareJson {
                 "spread", part.spread(), "weight", part.weight(), "expectedGain", JsonTree.number(part.expectedGain()),
                 "probabilityBest", JsonTree.number(part.probabilityBest()))));
         tree.put("guardrails", JsonTree.list(standing.guardrails(), check -> map("sentence", check.sentence(),
-                "metric", check.metricKey(), "probabilityKept", JsonTree.number(check.probabilityKept()))));
+                "metric", check.metricKey(), "spread", check.spread(), "probabilityKept", JsonTree.number(check.probabilityKept()))));
         tree.put("feel", feel(standing.feel()));
         return tree;
     }

@@ -25,7 +25,7 @@ record Aim(Direction direction, Double target, boolean primary, boolean targetMi
             }
         }
         for (Guardrail guardrail : goal.guardrails()) {
-            if (guardrail.metric() == metric) {
+            if (guardrail.metric() == metric && !guardrail.isOnSpread()) {
                 return of(metric, guardrail.direction(), guardrail.target(), false);
             }
         }

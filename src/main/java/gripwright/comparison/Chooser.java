@@ -2,6 +2,7 @@ package gripwright.comparison;
 
 import gripwright.model.Configuration;
 import gripwright.model.Goal;
+import gripwright.model.Guardrail;
 import gripwright.model.ReadingText;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -195,15 +196,19 @@ final class Chooser {
                 for (boolean one : rail.kept()[k]) {
                     kept += one ? 1 : 0;
                 }
-                String symbol = text.unit(rail.guardrail().metric()).symbol();
-                checks.add(new Standing.GuardrailCheck("lose no more than "
-                        + text.mean(rail.guardrail().metric(), rail.guardrail().mostLoss())
-                        + (symbol.equals("°") || symbol.isEmpty() ? symbol : "\u00a0" + symbol) + " of "
-                        + rail.guardrail().metric().text(), rail.guardrail().metric().key(),
-                        (double) kept / ScorePoints.DRAWS));
+                checks.add(new Standing.GuardrailCheck(sentence(rail.guardrail(), text), rail.guardrail().metric().key(),
+                        rail.guardrail().isOnSpread(), (double) kept / ScorePoints.DRAWS));
             }
         }
         return checks;
+    }
+
+    private static String sentence(Guardrail guardrail, ReadingText text) {
+        String symbol = text.unit(guardrail.metric()).symbol();
+        String most = text.mean(guardrail.metric(), guardrail.mostLoss())
+                + (symbol.equals("°") || symbol.isEmpty() ? symbol : "\u00a0" + symbol);
+        return guardrail.isOnSpread() ? "let the spread of " + guardrail.metric().text() + " grow by no more than " + most
+                : "lose no more than " + most + " of " + guardrail.metric().text();
     }
 
     /** Expected total gain over the reference; NaN where it can't be known. */

@@ -1,6 +1,7 @@
 package gripwright.comparison;
 
 import gripwright.model.Direction;
+import gripwright.model.Goal;
 import gripwright.model.Guardrail;
 import gripwright.model.Metric;
 import gripwright.model.PrimaryMetric;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Simultaneous draws of what the goal is about: the gain of every configuration over the reference in each primary
@@ -95,12 +97,10 @@ final class GoalDraws {
         }
         int configurations = task.played().configurations().size();
         int perMetric = configurations + 3;
-        int spreadParts = (int) task.session().goal().primaries().stream()
-                .filter(p -> p.aspect() == PrimaryMetric.Aspect.SPREAD).count();
         int own = needed.size() * perMetric;
-        double[][] points = task.points().of(Math.min(QuasiRandomNormals.MOST_DIMENSIONS,
-                own + (spreadParts + 1) * configurations));
-        this.spare = columns(points, own, (spreadParts + 1) * configurations);
+        int rest = (metricsOfSpreads().size() + 1) * configurations;
+        double[][] points = task.points().of(Math.min(QuasiRandomNormals.MOST_DIMENSIONS, own + rest));
+        this.spare = columns(points, own, rest);
         if (needed.isEmpty()) {
             return;
         }
@@ -130,11 +130,18 @@ final class GoalDraws {
             }
         }
         for (Guardrail guardrail : task.session().goal().guardrails()) {
-            if (!metrics.contains(guardrail.metric())) {
+            if (!guardrail.isOnSpread() && !metrics.contains(guardrail.metric())) {
                 metrics.add(guardrail.metric());
             }
         }
         return metrics;
+    }
+
+    private List<Metric> metricsOfSpreads() {
+        Goal goal = task.session().goal();
+        return Stream.concat(goal.primaries().stream().filter(p -> p.aspect() == PrimaryMetric.Aspect.SPREAD)
+                .map(PrimaryMetric::metric), goal.guardrails().stream().filter(Guardrail::isOnSpread)
+                .map(Guardrail::metric)).distinct().toList();
     }
 
     private void addPart(PrimaryMetric primary) {
@@ -181,21 +188,18 @@ final class GoalDraws {
     private void addSpread(PrimaryMetric primary) {
         FittedSpread spread = spreads.get(primary.metric());
         int reference = task.referenceIndex();
-        if (spread == null || !spread.isAvailable() || !spread.has(reference)) {
+        if (spread == null || !spread.has(reference)) {
             leftOut.add("The goal names the spread of " + primary.metric().text()
                     + ", for which too few shots were hit yet.");
             return;
         }
-        int configurations = task.played().configurations().size();
-        int place = (int) parts.stream().filter(p -> p.primary().aspect() == PrimaryMetric.Aspect.SPREAD).count();
-        double[][] scores = columns(spare, place * configurations, configurations);
-        double[][] sd = spread.draws(scores);
+        double[][] sd = drawSpreads(spread);
         double smallest = spread.smallest();
-        double[][] gains = new double[configurations][];
-        for (int k = 0; k < configurations; k++) {
+        double[][] gains = new double[sd.length][];
+        for (int k = 0; k < sd.length; k++) {
             if (sd[k] != null) {
-                gains[k] = new double[scores.length];
-                for (int i = 0; i < scores.length; i++) {
+                gains[k] = new double[sd[k].length];
+                for (int i = 0; i < gains[k].length; i++) {
                     gains[k][i] = inUnits(sd[reference][i] - sd[k][i], smallest);
                 }
             }
@@ -203,7 +207,39 @@ final class GoalDraws {
         parts.add(new Part(primary, gains));
     }
 
+    /** Standard deviations, configurations x draws; the same draws for a primary metric and a guardrail. */
+    private double[][] drawSpreads(FittedSpread spread) {
+        int configurations = task.played().configurations().size();
+        int place = metricsOfSpreads().indexOf(spread.rows().metric());
+        return spread.draws(columns(spare, place * configurations, configurations));
+    }
+
+    private void addSpreadRail(Guardrail guardrail) {
+        FittedSpread spread = spreads.get(guardrail.metric());
+        int reference = task.referenceIndex();
+        if (spread == null || !spread.has(reference)) {
+            leftOut.add("The guardrail on the spread of " + guardrail.metric().text()
+                    + " can't be checked: too few shots were hit yet.");
+            return;
+        }
+        double[][] sd = drawSpreads(spread);
+        boolean[][] kept = new boolean[sd.length][];
+        for (int k = 0; k < sd.length; k++) {
+            if (sd[k] != null) {
+                kept[k] = new boolean[sd[k].length];
+                for (int i = 0; i < kept[k].length; i++) {
+                    kept[k][i] = sd[k][i] - sd[reference][i] <= guardrail.mostLoss();
+                }
+            }
+        }
+        rails.add(new Rail(guardrail, kept));
+    }
+
     private void addRail(Guardrail guardrail) {
+        if (guardrail.isOnSpread()) {
+            addSpreadRail(guardrail);
+            return;
+        }
         Aim aim = Aim.of(guardrail.metric(), guardrail.direction(), guardrail.target(), false);
         PosteriorDraws drawn = draws.get(guardrail.metric());
         if (!aim.isScored() || aim.direction() == Direction.NOT_SCORED || drawn == null

@@ -39,9 +39,10 @@ public record Standing(String configurationId, String label, Double probabilityB
      *
      * @param sentence the guardrail in words
      * @param metricKey key of the metric
+     * @param spread whether its spread is meant
      * @param probabilityKept probability that no more than the accepted loss is lost
      */
-    public record GuardrailCheck(String sentence, String metricKey, double probabilityKept) {
+    public record GuardrailCheck(String sentence, String metricKey, boolean spread, double probabilityKept) {
     }
 
     public Standing {

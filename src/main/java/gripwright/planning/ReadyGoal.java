@@ -45,8 +45,9 @@ public enum ReadyGoal {
             case AS_FAST_BUT_STEADIER -> goal(List.of(spread(Metric.FACE_ANGLE), spread(Metric.CARRY)),
                     List.of(loses(Metric.CLUB_SPEED, Metric.CLUB_SPEED.defaultSmallestDifference())), USUAL_FEEL);
             case FASTER -> goal(List.of(PrimaryMetric.mean(fastest(club), Direction.HIGHER)),
-                    List.of(new Guardrail(Metric.FACE_ANGLE, Direction.NEAR_TARGET, null,
-                            Metric.FACE_ANGLE.defaultSmallestDifference())), USUAL_FEEL);
+                    List.of(Guardrail.mean(Metric.FACE_ANGLE, Direction.NEAR_TARGET, null,
+                            Metric.FACE_ANGLE.defaultSmallestDifference()), holds(Metric.FACE_ANGLE),
+                            holds(Metric.STRIKE_SIDEWAYS)), USUAL_FEEL);
             case COMFORT_FIRST -> new Goal(sentence, List.of(), List.of(loses(Metric.CARRY, TWO_YARDS_M)),
                     FEEL_WHERE_HANDS_HURT, true);
         };
@@ -69,7 +70,12 @@ public enum ReadyGoal {
         return new PrimaryMetric(metric, PrimaryMetric.Aspect.SPREAD, Direction.LOWER, null, 1);
     }
 
+    /** Its spread may grow by half of what is typical; our judgement: less, a dozen shots can't rule out. */
+    private static Guardrail holds(Metric metric) {
+        return Guardrail.spread(metric, DetectableDifference.typicalNoise(metric) / 2);
+    }
+
     private static Guardrail loses(Metric metric, double mostLoss) {
-        return new Guardrail(metric, Direction.HIGHER, null, mostLoss);
+        return Guardrail.mean(metric, Direction.HIGHER, null, mostLoss);
     }
 }

@@ -1,6 +1,7 @@
 package gripwright.comparison;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import gripwright.model.Direction;
 import gripwright.model.Feel;
@@ -81,7 +82,7 @@ class ChoosingTest {
 
     @Test
     void aBrokenGuardrailRulesOut() {
-        Goal guarded = FASTER.withGuardrails(List.of(new Guardrail(Metric.CARRY, Direction.HIGHER, null, 2)));
+        Goal guarded = FASTER.withGuardrails(List.of(Guardrail.mean(Metric.CARRY, Direction.HIGHER, null, 2)));
         Comparison comparison = compare(session(2, 15, LIKED).goal(guarded));
         assertThat(comparison.advice().label()).isNotEqualTo("B");
         assertThat(comparison.advice().reasons()).anyMatch(r -> r.startsWith("B likely breaks a guardrail: lose no more "
@@ -89,6 +90,52 @@ class ChoosingTest {
         Standing b = comparison.overall().get(1);
         assertThat(b.guardrails().get(0).probabilityKept()).isLessThan(0.01);
         assertThat(b.probabilityBest()).isLessThan(0.01);
+    }
+
+    /** Two configurations in faces of known scatter, the second wider; the means of club speed are alike but for B's gain. */
+    private static SessionBuilder scattered(Goal goal) {
+        double[][] faces = {{0, 1, 2, 3}, {0, 4, -4, 2}, {1, 2, 1, 2}, {3, -3, 5, 0}};
+        SessionBuilder builder = SessionBuilder.of("A", "B").goal(goal);
+        for (int stint = 0; stint < faces.length; stint++) {
+            List<Readings> readings = new java.util.ArrayList<>();
+            for (int shot = 0; shot < faces[stint].length; shot++) {
+                readings.add(Readings.of(Metric.FACE_ANGLE, faces[stint][shot])
+                        .with(Metric.CLUB_SPEED, 38 + 2 * (stint % 2) + 0.3 * (shot % 3 - 1)));
+            }
+            builder.stint(stint % 2 == 0 ? "A" : "B", readings);
+        }
+        return builder;
+    }
+
+    /**
+     * P(sigma_B - sigma_A at most m) by R 4.2.2's integrate over the two scaled inverse chi distributions of
+     * statistics-classical.md: 0.200222 at m = 0.5, 0.438967 at m = 1.
+     */
+    @Test
+    void aGuardrailCanLookAtSpread() {
+        Guardrail half = Guardrail.spread(Metric.FACE_ANGLE, 0.5);
+        Comparison guarded = compare(scattered(FASTER.withGuardrails(List.of(half))));
+        Standing.GuardrailCheck check = guarded.overall().get(1).guardrails().get(0);
+        assertThat(check.probabilityKept()).isCloseTo(0.200222, within(0.01));
+        assertThat(check.spread()).isTrue();
+        assertThat(check.sentence()).isEqualTo("let the spread of face angle grow by no more than 0.5\u00b0");
+        assertThat(guarded.overall().get(0).guardrails().get(0).probabilityKept()).isEqualTo(1);
+        assertThat(guarded.advice().label()).isEqualTo("A");
+        assertThat(guarded.advice().reasons()).anyMatch(r -> r.startsWith("B likely breaks a guardrail: let the spread"));
+        assertThat(compare(scattered(FASTER.withGuardrails(List.of(half.withMostLoss(1))))).overall().get(1).guardrails()
+                .get(0).probabilityKept()).isCloseTo(0.438967, within(0.01));
+        assertThat(compare(scattered(FASTER)).advice().label()).isEqualTo("B");
+    }
+
+    @Test
+    void aGuardrailOnSpreadSaysNothingOfTheMeanAndWhatItCannotCheckIsSaid() {
+        Goal goal = FASTER.withGuardrails(List.of(Guardrail.spread(Metric.SPIN_RATE, 100),
+                Guardrail.spread(Metric.STRIKE_SIDEWAYS, 1)));
+        Comparison comparison = compare(scattered(goal));
+        assertThat(comparison.advice().reasons())
+                .contains("The guardrail on the spread of strike, heel to toe can't be checked: too few shots were hit yet.");
+        assertThat(Aim.of(Metric.SPIN_RATE, goal, gripwright.model.ClubKind.IRON))
+                .isEqualTo(Aim.of(Metric.SPIN_RATE, FASTER, gripwright.model.ClubKind.IRON));
     }
 
     @Test

@@ -155,7 +155,7 @@ class ComparerPitfallsTest {
     void eightGripsInOneStintEachForALeftHandedPlayerWithMissingReadings() {
         Random random = new Random(8);
         SessionBuilder builder = SessionBuilder.of("A", "B", "C", "D", "E", "F", "G", "H").goal(FASTER
-                .withGuardrails(List.of(new Guardrail(Metric.CARRY, Direction.HIGHER, null, 2))))
+                .withGuardrails(List.of(Guardrail.mean(Metric.CARRY, Direction.HIGHER, null, 2))))
                 .hand(gripwright.model.Handedness.LEFT);
         for (String label : "ABCDEFGH".split("")) {
             List<Readings> readings = new ArrayList<>();

@@ -78,7 +78,7 @@ public final class SessionArbitraries {
     private Goal goal() {
         return new Goal(text(), list(Goal.MOST_PRIMARIES, i -> new PrimaryMetric(any(Metric.class),
                 any(PrimaryMetric.Aspect.class), any(Direction.class), maybe(this::number), above())),
-                list(3, i -> new Guardrail(any(Metric.class), any(Direction.class), maybe(this::number), size())),
+                list(3, i -> new Guardrail(any(Metric.class), any(PrimaryMetric.Aspect.class), any(Direction.class), maybe(this::number), size())),
                 random.nextDouble(), random.nextBoolean());
     }
 

@@ -6,7 +6,6 @@ import gripwright.desktop.support.RowGrid;
 import gripwright.desktop.support.Sheets;
 import gripwright.desktop.support.SwitchField;
 import gripwright.desktop.support.Workbench;
-import gripwright.model.Direction;
 import gripwright.model.Metric;
 import gripwright.planning.ReadyGoal;
 import java.util.ArrayList;
@@ -92,21 +91,12 @@ final class GoalSection {
         grid.setManaged(!rows.isEmpty());
     }
 
-    private static String direction(Direction direction) {
-        return switch (direction) {
-            case HIGHER -> "higher";
-            case LOWER -> "lower";
-            case NEAR_TARGET -> "near the target";
-            case NOT_SCORED -> "not scored";
-        };
-    }
-
     private void showGuardrails(RowGrid grid) {
         List<List<Node>> rows = new ArrayList<>();
         for (GoalViewModel.GuardrailRow row : model.guardrails()) {
             rows.add(List.of(new ChoiceField<>(row.metric(), List.of(Metric.values()), Metric::text),
-                    new ChoiceField<>(row.direction(), List.of(Direction.HIGHER, Direction.LOWER, Direction.NEAR_TARGET),
-                            GoalSection::direction),
+                    new ChoiceField<>(row.serves(), List.of(GoalViewModel.Serves.HIGHER, GoalViewModel.Serves.LOWER,
+                            GoalViewModel.Serves.NEAR_TARGET, GoalViewModel.Serves.STEADIER), GoalViewModel.Serves::text),
                     new EntryField(row.mostLoss()).columns(4), RowGrid.remove(row.what(), row.remove())));
         }
         grid.show(rows);

@@ -54,6 +54,15 @@ public final class GoalViewModel {
             return primary.aspect() == PrimaryMetric.Aspect.SPREAD ? STEADIER : valueOf(primary.direction().name());
         }
 
+        static Serves of(Guardrail guardrail) {
+            return guardrail.isOnSpread() ? STEADIER : valueOf(guardrail.direction().name());
+        }
+
+        Guardrail applied(Guardrail guardrail) {
+            return this == STEADIER ? Guardrail.spread(guardrail.metric(), guardrail.mostLoss())
+                    : guardrail.withAspect(PrimaryMetric.Aspect.MEAN).withDirection(Direction.valueOf(name()));
+        }
+
         PrimaryMetric applied(PrimaryMetric primary) {
             return this == STEADIER
                     ? primary.withAspect(PrimaryMetric.Aspect.SPREAD).withDirection(Direction.LOWER)
@@ -66,7 +75,7 @@ public final class GoalViewModel {
     }
 
     /** One guardrail as fields. */
-    record GuardrailRow(Choice<Metric> metric, Choice<Direction> direction, NumberEntry mostLoss, Runnable remove,
+    record GuardrailRow(Choice<Metric> metric, Choice<Serves> serves, NumberEntry mostLoss, Runnable remove,
             String what) {
     }
 
@@ -182,8 +191,8 @@ public final class GoalViewModel {
         String remove = "Remove the guardrail on " + metric.text();
         return new GuardrailRow(
                 guardrail.choice("metric of a guardrail", Guardrail::metric, (now, chosen) -> usualGuardrail(chosen)),
-                guardrail.choice("direction of the guardrail on " + metric.text(), Guardrail::direction,
-                        Guardrail::withDirection),
+                guardrail.choice("direction of the guardrail on " + metric.text(), Serves::of,
+                        (now, serves) -> serves.applied(now)),
                 guardrail.needed("most that may be lost of " + metric.text(), Quantity.of(metric), Guardrail::mostLoss,
                         Guardrail::withMostLoss),
                 () -> removeGuardrail(index, remove), remove);
@@ -193,7 +202,7 @@ public final class GoalViewModel {
     private Guardrail usualGuardrail(Metric metric) {
         double smallest = workbench.session().get().smallestDifference(metric, workbench.settings().get());
         Direction usual = metric.defaultDirection(ClubKind.DRIVER);
-        return new Guardrail(metric, usual == Direction.NOT_SCORED ? Direction.NEAR_TARGET : usual, null, smallest);
+        return Guardrail.mean(metric, usual == Direction.NOT_SCORED ? Direction.NEAR_TARGET : usual, null, smallest);
     }
 
     void addGuardrail() {

@@ -80,7 +80,7 @@ public record Demo(String name, String story, SimulatedPlayer player, Session se
         return new Goal("Take out the hook and keep the speed", List.of(
                 PrimaryMetric.mean(Metric.FACE_ANGLE, Direction.NEAR_TARGET),
                 PrimaryMetric.mean(Metric.CLUB_SPEED, Direction.HIGHER)),
-                List.of(new Guardrail(Metric.CARRY, Direction.HIGHER, null, 2)), 0.25, false);
+                List.of(Guardrail.mean(Metric.CARRY, Direction.HIGHER, null, 2)), 0.25, false);
     }
 
     private static Map<String, Feel> feel(boolean withPreferences) {

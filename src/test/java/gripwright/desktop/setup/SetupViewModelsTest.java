@@ -47,6 +47,17 @@ class SetupViewModelsTest {
     }
 
     @Test
+    void fasterHoldsStrikeAndSpread() {
+        GoalViewModel model = new GoalViewModel(workbench);
+        model.take(ReadyGoal.FASTER);
+        assertThat(goal().guardrails()).filteredOn(g -> g.isOnSpread()).extracting(g -> g.metric())
+                .containsExactly(Metric.FACE_ANGLE, Metric.STRIKE_SIDEWAYS);
+        assertThat(model.guardrails().get(1).serves().kept().getValue()).isEqualTo(GoalViewModel.Serves.STEADIER);
+        model.guardrails().get(1).serves().keep().apply(GoalViewModel.Serves.HIGHER);
+        assertThat(goal().guardrails().get(1).isOnSpread()).isFalse();
+    }
+
+    @Test
     void threePrimaryMetricsAreTheMost() {
         GoalViewModel model = new GoalViewModel(workbench);
         for (int n = 0; n < 4; n++) {

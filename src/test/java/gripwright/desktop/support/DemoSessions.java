@@ -67,7 +67,7 @@ public final class DemoSessions {
                 .withGoal(new Goal("Bigger misses back in", List.of(
                         new PrimaryMetric(Metric.FACE_ANGLE, PrimaryMetric.Aspect.SPREAD, Direction.LOWER, null, 2),
                         PrimaryMetric.mean(Metric.CLUB_SPEED, Direction.HIGHER)),
-                        List.of(new Guardrail(Metric.CARRY, Direction.HIGHER, null, 2)), 0.25, false))
+                        List.of(Guardrail.mean(Metric.CARRY, Direction.HIGHER, null, 2)), 0.25, false))
                 .withBall("premium, three-piece").withGlove("new").withTests(List.of(first, second));
     }
 
