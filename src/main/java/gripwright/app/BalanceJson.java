@@ -14,6 +14,7 @@ import gripwright.balance.SessionBalance;
 import gripwright.balance.SizeReading;
 import gripwright.balance.SwingweightScale;
 import gripwright.balance.TestBalance;
+import gripwright.comparison.AdvisedSet;
 import gripwright.model.Session;
 import gripwright.model.ShopSettings;
 import gripwright.model.Stock;
@@ -36,7 +37,7 @@ final class BalanceJson {
 
     /** All tests under {@code tests}, the first one's content also at the top, the set under {@code set}. */
     static Map<String, Object> of(Session session, ShopSettings settings, Stock stock) {
-        SessionBalance balance = SessionBalance.of(session, settings, stock);
+        SessionBalance balance = AdvisedSet.of(session, settings, stock).balance();
         List<Object> tests = JsonTree.list(balance.tests(), BalanceJson::test);
         Map<String, Object> tree = map("format", "gripwright-balance", "formatVersion", 1,
                 "scale", scale(SwingweightScale.of(settings.balance())));

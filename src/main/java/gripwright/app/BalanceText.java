@@ -10,6 +10,7 @@ import gripwright.balance.RulesCheck;
 import gripwright.balance.SessionBalance;
 import gripwright.balance.SetBalance;
 import gripwright.balance.SetPlan;
+import gripwright.comparison.AdvisedSet;
 import gripwright.model.Session;
 import gripwright.model.ShopSettings;
 import gripwright.model.Stock;
@@ -42,7 +43,7 @@ final class BalanceText {
 
     /** All tests, then the set. */
     String of(Session session, Stock stock) {
-        SessionBalance balance = SessionBalance.of(session, shop, stock);
+        SessionBalance balance = AdvisedSet.of(session, shop, stock).balance();
         StringBuilder out = new StringBuilder();
         if (session.invented()) {
             out.append("Invented demo data.\n");

@@ -1,9 +1,8 @@
 package gripwright.report;
 
 import gripwright.balance.SetPlan;
-import gripwright.balance.SetPlanner;
+import gripwright.comparison.AdvisedSet;
 import gripwright.comparison.Comparison;
-import gripwright.model.ClubTest;
 import gripwright.model.Configuration;
 import gripwright.model.Session;
 import gripwright.model.ShopSettings;
@@ -61,17 +60,7 @@ final class WorkOrderSection {
     }
 
     private SetPlan plan() {
-        SetPlanner planner = SetPlanner.with(shop).fromStock(stock);
-        String first = null;
-        for (int at = 0; at < comparisons.size(); at++) {
-            ClubTest test = session.tests().get(at);
-            String advised = comparisons.get(at).advice().configurationId();
-            if (advised != null && session.advisedConfigurationId() == null) {
-                planner = planner.advising(test.club().kind(), advised);
-                first = first == null ? advised : first;
-            }
-        }
-        return planner.of(session.advisedConfigurationId() == null ? session.withAdvisedConfigurationId(first) : session);
+        return AdvisedSet.of(session, shop, stock).plan(comparisons);
     }
 
     private String note() {
