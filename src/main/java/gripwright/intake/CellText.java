@@ -6,7 +6,7 @@ import java.util.Set;
 /** How the text of a cell is cleaned before it is read, and which texts say that nothing was measured. */
 final class CellText {
 
-    private static final Set<String> NOTHING = Set.of("", "-", "--", "---", "----", ".", "..", "n/a", "na", "n.a.", "n.a",
+    private static final Set<String> NOTHING = Set.of(".", "..", "n/a", "na", "n.a.", "n.a",
             "#n/a", "n\\a", "nan", "null", "nil", "none", "(blank)", "blank", "not measured", "no data", "*");
 
     private CellText() {
@@ -44,6 +44,9 @@ final class CellText {
     /** Whether a cleaned text says that nothing was measured: blank, a dash, 'n/a'. */
     static boolean saysNothing(String clean) {
         if (clean.isEmpty()) {
+            return true;
+        }
+        if (clean.chars().allMatch(c -> c == '-' || c == ' ')) {
             return true;
         }
         return clean.length() <= 12 && NOTHING.contains(clean.toLowerCase(Locale.ROOT));

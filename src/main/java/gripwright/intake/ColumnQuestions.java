@@ -39,7 +39,7 @@ final class ColumnQuestions {
     }
 
     private Column meaning(Column column) {
-        HeaderText heading = HeaderText.of(column.heading());
+        HeaderText heading = HeaderText.of(column.heading()).withUnitBelow(column.unitText());
         if (heading.meanings().size() < 2) {
             return column;
         }
@@ -61,6 +61,20 @@ final class ColumnQuestions {
         ask(new Question(id, Question.Kind.MEANING, "What does the column " + column.name() + " hold?", choices,
                 column.heading()));
         return column;
+    }
+
+    /** The word that a number without a minus means, from the answers; null, and asked, where it is open. */
+    String sideOfPlus(Column column) {
+        List<String> sides = column.meaning().sides();
+        String id = "signs:" + HeaderText.key(column.heading());
+        String answer = answers.to(id).orElse("");
+        if (sides.contains(answer)) {
+            return answer;
+        }
+        ask(new Question(id, Question.Kind.SIGNS, "The heading " + column.name() + " says something about its signs that "
+                + "is not understood. What does a number without a minus mean?",
+                sides.stream().map(side -> new Choice(side, side)).toList(), column.heading()));
+        return null;
     }
 
     /** Asks where two columns claim the same thing, unless they say the same in every row. */

@@ -63,7 +63,8 @@ final class FileColumns {
             return true;
         }
         if (plan == null) {
-            return HeaderText.of(column.heading()).meanings().stream().anyMatch(m -> isAsked("which:" + m.key()));
+            return HeaderText.of(column.heading()).withUnitBelow(column.unitText()).meanings().stream()
+                    .anyMatch(m -> isAsked("which:" + m.key()));
         }
         return plan.sign() == 0 || plan.unit() == null
                 && isAsked("unit:" + plan.metric().dimension().name().toLowerCase(Locale.ROOT));
@@ -74,7 +75,7 @@ final class FileColumns {
     }
 
     /** The word for plus: of the two that depend on the hand where the heading or a rule uses one of them. */
-    private static String side(Column column, ColumnPlan plan) {
+    private String side(Column column, ColumnPlan plan) {
         List<String> sides = column.meaning() == null ? List.of() : column.meaning().sides();
         if (plan == null || sides.isEmpty()) {
             return "";
@@ -86,6 +87,10 @@ final class FileColumns {
                 int first = way.byHand() && sides.size() > 2 ? 2 : 0;
                 return sides.get(sign > 0 ? first : first + 1);
             }
+        }
+        if (!column.legend().isEmpty()) {
+            String answered = questions.sideOfPlus(column);
+            return answered == null ? "" : answered;
         }
         return sides.get(column.flipped() ? 1 : 0);
     }

@@ -17,14 +17,14 @@ record FileHeader(int line, List<Column> columns, boolean hasUnitLine) {
         List<Column> columns = new ArrayList<>();
         for (int position = 0; position < headings.cells().size(); position++) {
             String below = unitLine ? unitText(next.cell(position)) : "";
-            columns.add(column(HeaderText.of(headings.cell(position)), position, below, mapping));
+            columns.add(column(HeaderText.of(headings.cell(position)).withUnitBelow(below), position, mapping));
         }
         return new FileHeader(headings.line(), List.copyOf(columns), unitLine);
     }
 
-    private static Column column(HeaderText heading, int position, String unitBelow, ColumnMapping mapping) {
+    private static Column column(HeaderText heading, int position, ColumnMapping mapping) {
         ColumnRule rule = mapping.ruleFor(heading.raw(), position);
-        String unitText = heading.unit().isEmpty() ? unitBelow : heading.unit();
+        String unitText = heading.unit();
         if (rule != null) {
             ColumnMeaning meaning = ColumnMeaning.ofKey(rule.meaning()).orElseThrow();
             String wanted = rule.unit().isEmpty() ? unitText : rule.unit();
@@ -46,7 +46,7 @@ record FileHeader(int line, List<Column> columns, boolean hasUnitLine) {
     static FileHeader byPlace(int line, int width, ColumnMapping mapping) {
         List<Column> columns = new ArrayList<>();
         for (int position = 0; position < width; position++) {
-            columns.add(column(HeaderText.of(""), position, "", mapping));
+            columns.add(column(HeaderText.of(""), position, mapping));
         }
         return new FileHeader(line, List.copyOf(columns), false);
     }

@@ -74,6 +74,7 @@ record FileLines(List<FileHeader> headers, List<DataLine> data, List<SkippedLine
                 data.add(new DataLine(row, headers.size() - 1));
             }
         }
+        SummaryLines.takeOut(data, headers, skipped);
     }
 
     /** Where the last lines begin that all start with a word such as 'Average'. */

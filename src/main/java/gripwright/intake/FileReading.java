@@ -99,6 +99,9 @@ final class FileReading {
         }
         reading.reportOnTheWhole(headers);
         noteUnitsThatDoNotFit(headers);
+        SummaryLines.doubtful(lines.data(), headers).forEach(line -> problems.add(new Problem(Problem.Severity.NOTE, source,
+                line.row().line(), null, line.row().excerpt(), "The line has a word where the others have the shot's "
+                + "number. It was taken as a shot; set it aside if it sums the others up.")));
         if (known == null && headers.stream().flatMap(h -> h.columns().stream()).noneMatch(Column::isMetric)
                 && questions.open().isEmpty()) {
             problems.add(0, noReadings(headers.get(0)));
@@ -202,7 +205,7 @@ final class FileReading {
         List<UnknownColumn> unknown = new ArrayList<>();
         int last = headers.size() - 1;
         for (Column column : headers.get(last).columns()) {
-            if (column.meaning() == null && !HeaderText.of(column.heading()).isKnown()) {
+            if (column.meaning() == null && !HeaderText.of(column.heading()).withUnitBelow(column.unitText()).isKnown()) {
                 List<String> samples = data.stream().filter(line -> line.header() == last)
                         .map(line -> CellText.clean(line.row().cell(column.position())))
                         .filter(text -> !text.isEmpty()).limit(MOST_SAMPLES).toList();

@@ -1,12 +1,13 @@
 package gripwright.intake;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A column's heading taken apart: the term, the unit and what is said about the sign.
@@ -20,6 +21,11 @@ record HeaderText(String raw, Set<ColumnMeaning> meanings, String unit, List<Str
 
     private static final Pattern BRACKETS = Pattern.compile("\\(([^()]*)\\)|\\[([^\\[\\]]*)]|\\{([^{}]*)}");
     private static final Pattern CAMEL = Pattern.compile("(?<=[a-z])(?=[A-Z])");
+
+    /** Words in brackets that make of a reading something that the catalogue does not have. */
+    private static final Set<String> OTHER_THINGS = Set.of("side", "back", "sd", "std", "dev", "deviation", "avg", "average",
+            "mean", "median", "max", "min", "maximum", "minimum", "target", "goal", "address", "pin", "hole", "previous",
+            "last", "change", "delta", "diff", "difference", "rank", "error", "quality", "confidence", "tolerance");
 
     /** A heading longer than this is a sentence. */
     private static final int LONGEST = 80;
@@ -38,61 +44,96 @@ record HeaderText(String raw, Set<ColumnMeaning> meanings, String unit, List<Str
         if (raw.isEmpty() || raw.length() > LONGEST) {
             return new HeaderText(raw, Set.of(), "", List.of());
         }
-        String unit = "";
-        List<String> legend = new ArrayList<>();
-        List<String> qualifiers = new ArrayList<>();
+        Said said = new Said();
         Matcher brackets = BRACKETS.matcher(raw);
         while (brackets.find()) {
-            String inside = brackets.group().substring(1, brackets.group().length() - 1).strip();
-            if (UnitWords.isUnit(inside)) {
-                unit = inside;
-            } else {
-                for (String piece : inside.split("[,;/]|\\s+(?=[+-])")) {
-                    unit = place(piece.strip(), unit, legend, qualifiers);
-                }
-            }
+            said.take(brackets.group().substring(1, brackets.group().length() - 1).strip());
         }
         String term = BRACKETS.matcher(raw).replaceAll(" ").strip();
-        return resolved(raw, term, String.join(" ", qualifiers), unit, legend);
+        return resolved(raw, term, said).fitting();
     }
 
-    private static String place(String piece, String unit, List<String> legend, List<String> qualifiers) {
-        if (piece.isEmpty()) {
-            return unit;
-        }
-        if (UnitWords.isUnit(piece)) {
-            return piece;
-        }
-        signOf(piece).ifPresentOrElse(legend::add, () -> qualifiers.add(piece));
-        return unit;
-    }
+    /** What stands in the brackets of a heading. */
+    private static final class Said {
 
-    /** '+ = open', 'R+' and '-left' as '+open', '+r' and '-left'. */
-    private static Optional<String> signOf(String piece) {
-        char first = piece.charAt(0);
-        char last = piece.charAt(piece.length() - 1);
-        if (piece.length() < 2 || CellText.hasDigit(piece)) {
-            return Optional.empty();
-        }
-        if (first == '+' || first == '-') {
-            return Optional.of(first + piece.substring(1).replaceFirst("^\\s*(=|:|is)?\\s*", "").toLowerCase(Locale.ROOT));
-        }
-        if (last == '+' || last == '-') {
-            return Optional.of(last + piece.substring(0, piece.length() - 1).replaceFirst("\\s*(=|:|is)?\\s*$", "")
-                    .toLowerCase(Locale.ROOT));
-        }
-        return Optional.empty();
-    }
+        private String unit = "";
+        private final List<String> legend = new ArrayList<>();
+        private final List<String> qualifiers = new ArrayList<>();
 
-    private static HeaderText resolved(String raw, String term, String qualifier, String unit, List<String> legend) {
-        for (String candidate : List.of(term + " " + qualifier, term)) {
-            Set<ColumnMeaning> meanings = meanings(candidate);
-            if (!meanings.isEmpty()) {
-                return new HeaderText(raw, meanings, unit, List.copyOf(legend));
+        void take(String inside) {
+            for (String piece : inside.split("[,;|]")) {
+                place(piece.strip());
             }
         }
-        return unit.isEmpty() ? withTrailingUnit(raw, term, legend)
-                : new HeaderText(raw, Set.of(), unit, List.copyOf(legend));
+
+        private void place(String piece) {
+            if (piece.isEmpty()) {
+                return;
+            }
+            List<String> signs = SignLegend.of(piece);
+            if (UnitWords.isUnit(piece)) {
+                unit = piece;
+            } else if (!signs.isEmpty()) {
+                legend.addAll(signs);
+            } else if (piece.indexOf('/') >= 0) {
+                for (String part : piece.split("/")) {
+                    place(part.strip());
+                }
+            } else {
+                qualifiers.add(piece);
+            }
+        }
+
+        boolean makesSomethingElse() {
+            return qualifiers.stream().flatMap(words -> Stream.of(plainWords(words).split(" ")))
+                    .anyMatch(OTHER_THINGS::contains);
+        }
+    }
+
+    private static HeaderText resolved(String raw, String term, Said said) {
+        Set<ColumnMeaning> qualified = meanings(term + " " + String.join(" ", said.qualifiers));
+        if (!qualified.isEmpty()) {
+            return new HeaderText(raw, qualified, said.unit, List.copyOf(said.legend));
+        }
+        Set<ColumnMeaning> plain = meanings(term);
+        HeaderText text = plain.isEmpty() && said.unit.isEmpty() ? withTrailingUnit(raw, term, said.legend)
+                : new HeaderText(raw, plain, said.unit, List.copyOf(said.legend));
+        return said.makesSomethingElse() ? text.unsure() : text;
+    }
+
+    /** The same where the unit stands in a line below; a unit in the heading wins. */
+    HeaderText withUnitBelow(String below) {
+        return unit.isEmpty() && !below.isEmpty() ? new HeaderText(raw, meanings, below, legend).fitting() : this;
+    }
+
+    /**
+     * Without the meanings that numbers in this unit can't have: 'Time (s)' is no time of day. Where none is left of
+     * those that are readings, what the heading means is open.
+     */
+    private HeaderText fitting() {
+        if (unit.isEmpty() || meanings.isEmpty()) {
+            return this;
+        }
+        Set<ColumnMeaning> fitting = new LinkedHashSet<>();
+        for (ColumnMeaning meaning : meanings) {
+            boolean ignored = meaning.role() == ColumnRole.IGNORE;
+            if (ignored || meaning.metric() != null && UnitWords.unit(unit, meaning.metric().dimension()).isPresent()) {
+                fitting.add(meaning);
+            }
+        }
+        boolean any = fitting.stream().anyMatch(meaning -> meaning.metric() != null);
+        boolean readings = meanings.stream().anyMatch(meaning -> meaning.metric() != null);
+        return any ? new HeaderText(raw, fitting, unit, legend)
+                : readings ? unsure() : new HeaderText(raw, Set.of(), unit, legend);
+    }
+
+    private HeaderText unsure() {
+        if (meanings.stream().allMatch(meaning -> meaning.metric() == null)) {
+            return this;
+        }
+        Set<ColumnMeaning> more = new LinkedHashSet<>(meanings);
+        more.add(ColumnMeaning.of(ColumnRole.IGNORE));
+        return new HeaderText(raw, more, unit, legend);
     }
 
     private static Set<ColumnMeaning> meanings(String text) {
@@ -106,7 +147,7 @@ record HeaderText(String raw, Set<ColumnMeaning> meanings, String unit, List<Str
         String[] words = spaced.split("\\s+");
         for (int count = 1; count <= 3 && count < words.length; count++) {
             String last = String.join(" ", List.of(words).subList(words.length - count, words.length));
-            String rest = String.join(" ", List.of(words).subList(0, words.length - count));
+            String rest = String.join(" ", List.of(words).subList(0, words.length - count)).replaceFirst(" in$", "");
             Set<ColumnMeaning> meanings = meanings(rest);
             if (UnitWords.isUnit(last) && !meanings.isEmpty()) {
                 return new HeaderText(raw, meanings, last, List.copyOf(legend));

@@ -112,20 +112,26 @@ record NumberPlan(Character decimalMark, Handedness hand, List<List<ColumnPlan>>
     }
 
     private static int sign(Column column, Handedness hand, ColumnQuestions questions) {
-        int sign = column.flipped() ? -1 : 1;
-        for (String said : column.legend()) {
-            String word = said.substring(1);
-            DirectionWords.Way way = DirectionWords.of(column.metric(), word);
-            if (way == null) {
-                continue;
-            }
-            if (way.byHand() && hand == null) {
-                questions.ask(askForHand(word));
-                return 0;
-            }
-            return (said.charAt(0) == '+' ? 1 : -1) * sign(way, hand);
+        if (column.legend().isEmpty() || column.metric().sign() == SignConvention.UNSIGNED) {
+            return column.flipped() ? -1 : 1;
         }
-        return sign;
+        for (String said : column.legend()) {
+            DirectionWords.Way way = DirectionWords.of(column.metric(), said.substring(1));
+            if (way != null) {
+                return (said.charAt(0) == '+' ? 1 : -1) * sign(way, said.substring(1), hand, questions);
+            }
+        }
+        String side = questions.sideOfPlus(column);
+        return side == null ? 0 : sign(DirectionWords.of(column.metric(), side), side, hand, questions);
+    }
+
+    /** +1 or −1; 0, and asked, where the word needs the player's hand and that is open. */
+    private static int sign(DirectionWords.Way way, String word, Handedness hand, ColumnQuestions questions) {
+        if (way.byHand() && hand == null) {
+            questions.ask(askForHand(word));
+            return 0;
+        }
+        return sign(way, hand);
     }
 
     /** +1 or −1 in this program's signs for a word of this player's. */

@@ -29,7 +29,9 @@ public record Question(String id, Kind kind, String sentence, List<Choice> choic
         /** Words such as 'open' need the player's hand. */
         HANDEDNESS,
         /** Rows of several clubs, or of several players. */
-        WHICH_ROWS
+        WHICH_ROWS,
+        /** A heading that says something about its signs that is not understood. */
+        SIGNS
     }
 
     public Question {

@@ -35,6 +35,8 @@ final class RowReading {
     private int known;
     private int linesWithOldId;
     private int firstLineWithOldId;
+    private int linesLikeAnother;
+    private int firstLineLikeAnother;
 
     RowReading(CsvIntake settings, String source, NumberPlan numbers, RowContext context, TakenReadings.Pass taken,
             List<Problem> problems, ColumnQuestions questions) {
@@ -96,8 +98,16 @@ final class RowReading {
             known++;
             return null;
         }
+        if (outcome == TakenReadings.Outcome.REPEATED) {
+            problem(Problem.Severity.NOTE, row, null, row.excerpt(), "The line is the same in every cell, the shot's number "
+                    + "or time included, as one above; the shot was taken once.");
+            return null;
+        }
         if (outcome == TakenReadings.Outcome.NEW_WITH_OLD_ID && linesWithOldId++ == 0) {
             firstLineWithOldId = row.line();
+        }
+        if (outcome == TakenReadings.Outcome.NEW_LIKE_ANOTHER && linesLikeAnother++ == 0) {
+            firstLineLikeAnother = row.line();
         }
         if (readings.isEmpty() && questions.open().isEmpty()) {
             problem(Problem.Severity.NOTE, row, null, "", "The line names a shot but holds no reading; the shot was "
@@ -117,6 +127,13 @@ final class RowReading {
             problems.add(new Problem(Problem.Severity.NOTE, source, firstLineWithOldId, null, "",
                     "The numbering of the shots begins again here with other readings; " + linesWithOldId
                             + " of them were taken as further shots. Look whether any shot is there twice."));
+        }
+        if (linesLikeAnother > 0) {
+            problems.add(new Problem(Problem.Severity.NOTE, source, firstLineLikeAnother, null, "",
+                    "From here on, " + linesLikeAnother + (linesLikeAnother == 1 ? " line is" : " lines are")
+                            + " the same in every cell as one of a file that was taken before under another name, and "
+                            + "no number or time tells the shots apart; they were taken as further shots. Look whether "
+                            + "any shot is there twice."));
         }
         if (!signedBySource.isEmpty()) {
             problems.add(new Problem(Problem.Severity.NOTE, source, headers.get(0).line(), null,
@@ -142,7 +159,8 @@ final class RowReading {
         }
         if (row.cells().size() < width) {
             problem(Problem.Severity.NOTE, row, null, row.excerpt(), "The line has " + row.cells().size()
-                    + " cells of " + width + "; those that are missing were taken as blank.");
+                    + (row.cells().size() == 1 ? " cell of " : " cells of ") + width
+                    + "; those that are missing were taken as blank.");
         }
         return true;
     }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,12 +25,16 @@ final class TakenReadings {
 
     /** A name that so many different rows share names nothing. */
     private static final int MOST_SHARING = 40;
+    /** That many readings, to a tenth or so, are never all the same in two shots of one number. */
+    private static final int TELLING_READINGS = 3;
     private static final double SAME = 2e-3;
     private static final double SAME_NEAR_ZERO = 0.06;
 
     private final Map<String, List<Candidate>> byId = new HashMap<>();
     private final Map<String, List<Candidate>> byTime = new HashMap<>();
     private final Map<String, Integer> byRow = new HashMap<>();
+    /** Rows taken from sources of other names: an export that is made again often gets another name. */
+    private final Set<String> elsewhere = new HashSet<>();
 
     /**
      * A row by what it is known by.
@@ -41,6 +46,12 @@ final class TakenReadings {
      * @param readings what was read
      */
     record Candidate(String id, String time, boolean timed, String rowKey, Readings readings) {
+
+        /** Whether no other shot can have a row that is the same in every cell. */
+        boolean isUnmistakable() {
+            boolean named = timed || !id.isEmpty();
+            return timed && !id.isEmpty() || named && readings.values().size() >= TELLING_READINGS;
+        }
     }
 
     /** What a row turned out to be. */
@@ -48,7 +59,11 @@ final class TakenReadings {
         NEW,
         KNOWN,
         /** New, though its id was there before. */
-        NEW_WITH_OLD_ID
+        NEW_WITH_OLD_ID,
+        /** New, though a source of another name had a row like it. */
+        NEW_LIKE_ANOTHER,
+        /** The same shot again, further up in the same pass. */
+        REPEATED
     }
 
     /** Nothing taken yet. */
@@ -60,8 +75,13 @@ final class TakenReadings {
         TakenReadings taken = new TakenReadings();
         for (Shot shot : shots) {
             ShotSource source = shot.source();
-            if (source.kind() == kind && source.name().equals(name) && !source.rowKey().isEmpty()) {
+            if (source.rowKey().isEmpty()) {
+                continue;
+            }
+            if (source.kind() == kind && source.name().equals(name)) {
                 taken.add(candidate(shot));
+            } else {
+                taken.elsewhere.add(source.rowKey());
             }
         }
         return taken;
@@ -108,23 +128,42 @@ final class TakenReadings {
         /** Tells whether the row is known; if not, it is from now on. */
         Outcome take(Candidate row) {
             List<Candidate> named = named(row);
-            boolean known;
-            if (named == null) {
-                known = occurrence(row.rowKey) < byRow.getOrDefault(row.rowKey, 0);
-            } else {
-                Candidate same = match(row, named);
-                known = same != null;
-                if (known) {
-                    met.add(same);
-                }
-            }
-            boolean oldId = named != null && !row.id.isEmpty() && !named.isEmpty();
-            if (!known) {
+            Outcome outcome = named == null ? byCount(row) : byName(row, named);
+            if (outcome != Outcome.KNOWN && outcome != Outcome.REPEATED) {
+                boolean like = elsewhere.contains(row.rowKey) && occurrence(row.rowKey) == 0;
+                outcome = like ? row.isUnmistakable() ? Outcome.KNOWN : Outcome.NEW_LIKE_ANOTHER : outcome;
                 add(row);
                 met.add(row);
             }
             metRows.merge(row.rowKey, 1, Integer::sum);
-            return known ? Outcome.KNOWN : oldId ? Outcome.NEW_WITH_OLD_ID : Outcome.NEW;
+            return outcome;
+        }
+
+        private Outcome byCount(Candidate row) {
+            return occurrence(row.rowKey) < byRow.getOrDefault(row.rowKey, 0) ? Outcome.KNOWN : Outcome.NEW;
+        }
+
+        private Outcome byName(Candidate row, List<Candidate> named) {
+            boolean metBefore = false;
+            for (Candidate before : named) {
+                if (before.rowKey.equals(row.rowKey)) {
+                    if (met.add(before)) {
+                        return Outcome.KNOWN;
+                    }
+                    metBefore = true;
+                }
+            }
+            if (metBefore) {
+                return row.isUnmistakable() ? Outcome.REPEATED
+                        : row.id.isEmpty() ? Outcome.NEW : Outcome.NEW_WITH_OLD_ID;
+            }
+            for (Candidate before : named) {
+                if (!met.contains(before) && isSame(row, before)) {
+                    met.add(before);
+                    return Outcome.KNOWN;
+                }
+            }
+            return named.isEmpty() || row.id.isEmpty() ? Outcome.NEW : Outcome.NEW_WITH_OLD_ID;
         }
 
         /** Takes a reading of this pass back, so that another can stand in its place. */
@@ -132,20 +171,6 @@ final class TakenReadings {
             Candidate row = candidate(shot);
             TakenReadings.this.forget(row);
             metRows.computeIfPresent(row.rowKey, (k, count) -> count > 1 ? count - 1 : null);
-        }
-
-        private Candidate match(Candidate row, List<Candidate> named) {
-            for (Candidate before : named) {
-                if (before.rowKey.equals(row.rowKey)) {
-                    return before;
-                }
-            }
-            for (Candidate before : named) {
-                if (!met.contains(before) && isSame(row, before)) {
-                    return before;
-                }
-            }
-            return null;
         }
     }
 
