@@ -61,7 +61,7 @@ public record ReadingFit(Estimate bare, Estimate gripBalancePointMm, double cova
         return new Estimate(value, Math.sqrt(Math.max(0, variance)));
     }
 
-    /** The bare club as it would read on the scale, without cap and tape. */
+    /** The bare club as it would read on the scale, without cap, grip and wraps; with the holding layer among its parts. */
     public Estimate bareSwingweight() {
         return predict(ScaleReading.Load.bare());
     }

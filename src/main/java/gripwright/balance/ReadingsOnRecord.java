@@ -6,8 +6,14 @@ import gripwright.model.Stint;
 import gripwright.units.Swingweight;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** Collects what was read of a test's club: swingweights, and what the weighed ones say of the bare club. */
+/**
+ * Collects what was read of a test's club: swingweights, and what the weighed ones say of the bare club.
+ *
+ * <p>The bare club keeps the layer that holds the grip where that is one of its parts. The mass that stands with a reading
+ * is that of the grip with all its tape, so the layer is taken off it again; a stripped club lacks it.
+ */
 final class ReadingsOnRecord {
 
     /** Cap of a grip of which only the mass was written down, mm: common practice, no source. */
@@ -26,7 +32,7 @@ final class ReadingsOnRecord {
         List<ScaleReading> readings = new ArrayList<>();
         int number = 1;
         for (ClubReading reading : bench.test().club().readings()) {
-            ScaleReading.Load load = load(reading);
+            ScaleReading.Load load = isWrittenTwice(reading) ? null : load(reading);
             if (load != null) {
                 readings.add(new ScaleReading("Reading " + number, reading.configurationId(), reading.swingweight(),
                         load));
@@ -56,25 +62,49 @@ final class ReadingsOnRecord {
         }
     }
 
-    private ScaleReading.Load load(ClubReading reading) {
-        if (reading.gripMassGrams() == 0) {
-            return ScaleReading.Load.bare();
-        }
-        Configuration configuration = reading.configurationId() == null ? null
-                : bench.test().configuration(reading.configurationId()).orElse(null);
-        if (configuration != null) {
-            return bench.load(configuration, reading.gripMassGrams());
-        }
-        double sd = bench.scale().points(BalanceDoubt.WEIGHED_GRAMS, bench.settings().gripBalancePointMm());
-        return new ScaleReading.Load(reading.gripMassGrams(), 0, USUAL_CAP_MM, Math.abs(sd));
+    /** The reading of a configuration is often written down with the club as well: it counts once. */
+    private boolean isWrittenTwice(ClubReading reading) {
+        return configuration(reading).map(c -> reading.swingweight().equals(c.swingweightRead())
+                && bench.load(c) != null).orElse(false);
     }
 
-    /** Mass of the club without grip, tape, ballast and added head mass, from whole clubs weighed; null for none. */
+    private Optional<Configuration> configuration(ClubReading reading) {
+        return Optional.ofNullable(reading.configurationId()).flatMap(bench.test()::configuration);
+    }
+
+    private List<Body> holdingLayer() {
+        return bench.parts(0).stream().filter(body -> body.role() == Body.Role.TAPE).toList();
+    }
+
+    /** Mass of grip and wraps of a reading beyond the bare club with its layer, g; negative for a stripped club. */
+    private double gripGrams(ClubReading reading) {
+        return reading.gripMassGrams() - holdingLayer().stream().mapToDouble(Body::massGrams).sum();
+    }
+
+    private ScaleReading.Load load(ClubReading reading) {
+        if (reading.gripMassGrams() == 0) {
+            double layer = holdingLayer().stream()
+                    .mapToDouble(body -> bench.scale().momentGramMm(body.massGrams(), body.positionMm())).sum();
+            return new ScaleReading.Load(0, -layer, 0, 0);
+        }
+        double grams = Math.max(0, gripGrams(reading));
+        Optional<Configuration> configuration = configuration(reading);
+        if (configuration.isPresent()) {
+            return bench.load(configuration.get(), grams);
+        }
+        double sd = bench.scale().points(BalanceDoubt.WEIGHED_GRAMS, bench.settings().gripBalancePointMm());
+        return new ScaleReading.Load(grams, 0, USUAL_CAP_MM, Math.abs(sd));
+    }
+
+    /**
+     * Mass of the club without grip, wraps, ballast and added head mass but with the layer among its parts, from whole
+     * clubs weighed; null for none.
+     */
     Estimate bareMassGrams() {
         List<Double> masses = new ArrayList<>();
         for (ClubReading reading : bench.test().club().readings()) {
             if (reading.totalMassGrams() != null) {
-                masses.add(reading.totalMassGrams() - reading.gripMassGrams() - further(reading));
+                masses.add(reading.totalMassGrams() - gripGrams(reading) - further(reading));
             }
         }
         for (Configuration configuration : bench.test().configurations()) {
@@ -93,7 +123,7 @@ final class ReadingsOnRecord {
 
     /** Ballast and head mass that the configuration of a reading adds beside its grip and tape, g. */
     private double further(ClubReading reading) {
-        return bench.test().configuration(reading.configurationId())
+        return configuration(reading)
                 .map(c -> c.buildUp().ballastGrams() + c.headMassAddedGrams()).orElse(0.0);
     }
 
@@ -112,7 +142,7 @@ final class ReadingsOnRecord {
             }
             double whole = bench.scale().momentGramMm(reading.totalMassGrams(), reading.balancePointMm());
             double grip = bench.scale().momentGramMm(load.gripGrams(), gripPlaceMm);
-            double bare = reading.totalMassGrams() - reading.gripMassGrams() - further(reading);
+            double bare = reading.totalMassGrams() - gripGrams(reading) - further(reading);
             moments.add(whole - grip - load.knownMomentGramMm() - bare * load.capMm());
             heaviest = Math.max(heaviest, reading.totalMassGrams());
         }

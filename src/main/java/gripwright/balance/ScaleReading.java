@@ -22,7 +22,7 @@ public record ScaleReading(String source, String configurationId, Swingweight re
      */
     public record Load(double gripGrams, double knownMomentGramMm, double capMm, double pointsSd) {
 
-        /** Nothing: the club stripped of grip and tape. */
+        /** Nothing: the bare club with the layer that holds grips where that is one of its parts. */
         public static Load bare() {
             return new Load(0, 0, 0, 0);
         }

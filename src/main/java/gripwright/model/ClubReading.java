@@ -6,7 +6,8 @@ import gripwright.units.Swingweight;
  * One reading of the test club off the shop's scale with a weighed grip on it.
  *
  * @param swingweight as read
- * @param gripMassGrams the mass of the grip with its tape that was on it, g; 0 for the bare club
+ * @param gripMassGrams the mass of the grip with all its tape, the layer that holds it too, that was on it, g; 0 for the
+ *     stripped club
  * @param totalMassGrams the mass of the whole club, g; null where not weighed
  * @param balancePointMm the balance point of the whole club from the butt end, cap included, mm; null where not measured
  * @param configurationId the configuration that was on it; null where it was another grip

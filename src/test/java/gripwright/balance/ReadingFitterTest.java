@@ -215,7 +215,7 @@ class ReadingFitterTest {
     @Test
     void partsAreAnchoredToTheShopsOwnScale() {
         TestClub club = SevenIron.club().withReadings(
-                List.of(new ClubReading(new Swingweight(32.2), 50, null, null, "cA", "")));
+                List.of(new ClubReading(new Swingweight(32.2), 52, null, null, "cA", "")));
         TestBalance balance = balance(SevenIron.test(club, SevenIron.grip("50", 50, 4.25), SevenIron.grip("60", 60, 4.25)));
         ConfigurationBalance other = balance.labelled("B").orElseThrow();
         assertThat(balance.scaleOffsetPoints()).isCloseTo(2.0, within(0.01));
@@ -229,5 +229,33 @@ class ReadingFitterTest {
         TestBalance balance = balance(readOnly(new ClubReading(new Swingweight(40), 0, 391.0, null, null, "")));
         double expected = 40 + 50 * (107.95 - 355.6) / SCALE.pointGramMm() + 391 * 4 / SCALE.pointGramMm();
         assertThat(balance.labelled("A").orElseThrow().swingweight().points()).isCloseTo(expected, within(1e-9));
+    }
+
+    /**
+     * By hand on the worked 7-iron: with the 50 g grip and its layer of 2 g the moment is 6062.3 g·in, 6062.3 / 49.6117 − 92 =
+     * 30.195 points; stripped it is 270 × 22.4 + 115 × 3.8 + 4 × 21 = 6569 g·in, 40.409 points. One club, so either
+     * reading predicts the other.
+     */
+    @Test
+    void theHoldingLayerIsWeighedWithTheGripAndMissingOnAStrippedClub() {
+        for (ClubReading reading : List.of(new ClubReading(new Swingweight(30.195), 52, null, null, "cA", ""),
+                new ClubReading(new Swingweight(40.409), 0, null, null, null, ""))) {
+            TestBalance balance = balance(SevenIron.test(SevenIron.club().withReadings(List.of(reading)),
+                    SevenIron.grip("50", 50, 4.25)));
+            assertThat(balance.labelled("A").orElseThrow().swingweight().points()).isCloseTo(30.195, within(0.001));
+            assertThat(balance.scaleOffsetPoints()).isCloseTo(0, within(0.001));
+        }
+    }
+
+    @Test
+    void aReadingWrittenDownWithTheClubAndWithItsConfigurationCountsOnce() {
+        TestClub club = SevenIron.club().withReadings(
+                List.of(new ClubReading(new Swingweight(30.5), 52, 443.0, null, "cA", "")));
+        ClubTest test = SevenIron.test(club, SevenIron.grip("50", 50, 4.25));
+        ClubTest twice = test.withConfigurations(test.configurations().stream()
+                .map(c -> c.withSwingweightRead(new Swingweight(30.5))).toList());
+        assertThat(balance(twice).readings().residuals()).hasSize(1);
+        assertThat(balance(twice).readings().bare().standardDeviation())
+                .isEqualTo(balance(test).readings().bare().standardDeviation(), within(1e-9));
     }
 }
