@@ -30,7 +30,7 @@ final class SavedMappings {
             return List.of();
         }
         List<ColumnMapping> mappings = new ArrayList<>();
-        for (Map.Entry<String, Object> entry : new TreeMap<>(new MappingsFile().read(file).value()).entrySet()) {
+        for (Map.Entry<String, Object> entry : new TreeMap<>(saved()).entrySet()) {
             mappings.add(mapping(entry.getKey(), entry.getValue()));
         }
         return mappings;
@@ -58,7 +58,7 @@ final class SavedMappings {
     }
 
     private Map<String, Object> trees() throws ProblemException {
-        return Files.exists(file) ? new LinkedHashMap<>(new MappingsFile().read(file).value()) : new LinkedHashMap<>();
+        return Files.exists(file) ? new LinkedHashMap<>(saved()) : new LinkedHashMap<>();
     }
 
     private static Map<String, Object> tree(ColumnMapping mapping) {
@@ -105,6 +105,14 @@ final class SavedMappings {
             throw new ProblemException(new Problem(Problem.Severity.FATAL, file.toString(), null, null, name,
                     "The column mapping '" + name + "' can't be read" + reason
                             + " Set its columns again and save it. Nothing was changed."), damaged);
+        }
+    }
+
+    private Map<String, Object> saved() throws ProblemException {
+        try {
+            return new MappingsFile().read(file).value();
+        } catch (ProblemException refused) {
+            throw SessionInput.placed(refused, file);
         }
     }
 }

@@ -38,7 +38,12 @@ final class SessionInput {
         if (!Files.exists(path)) {
             throw new IllegalArgumentException("There is no settings file " + path + "; check the name and the folder.");
         }
-        Loaded<ShopSettings> loaded = new SettingsFile().read(path);
+        Loaded<ShopSettings> loaded;
+        try {
+            loaded = new SettingsFile().read(path);
+        } catch (ProblemException refused) {
+            throw placed(refused, path);
+        }
         loaded.problems().stream().map(Problem::text).forEach(output.err()::println);
         return loaded.value();
     }
@@ -49,8 +54,20 @@ final class SessionInput {
         if (!Files.exists(path)) {
             return new Stock(List.of(), List.of());
         }
-        Loaded<Stock> loaded = new StockFile().read(path);
+        Loaded<Stock> loaded;
+        try {
+            loaded = new StockFile().read(path);
+        } catch (ProblemException refused) {
+            throw placed(refused, path);
+        }
         loaded.problems().stream().map(Problem::text).forEach(output.err()::println);
         return loaded.value();
+    }
+
+    /** The program's own files were not named by the person at the terminal: where they lie is part of the sentence. */
+    static ProblemException placed(ProblemException refused, Path path) {
+        Problem problem = refused.problem();
+        return new ProblemException(new Problem(problem.severity(), path.toString(), problem.line(), problem.column(),
+                problem.found(), problem.sentence()), refused);
     }
 }

@@ -16,7 +16,11 @@ import java.time.LocalDate;
 final class JsonProblem {
 
     private static final int LONGEST_QUOTE = 60;
-    private static final String UNTOUCHED = " The file was left as it is.";
+    /** How the library begins what it says about these. */
+    private static final String DUPLICATE = "Duplicate field ";
+    private static final String TRAILING = "Trailing token";
+    private static final String UNTOUCHED = " The file was left as it is. Mend the place, or take an earlier copy of "
+            + "the file.";
 
     private JsonProblem() {
     }
@@ -33,10 +37,17 @@ final class JsonProblem {
         if (cause instanceof StreamConstraintsException) {
             return "The file can't be read: something in it is larger or deeper than any file of this program.";
         }
+        String reason = String.valueOf(cause.getOriginalMessage());
+        if (reason.startsWith(DUPLICATE)) {
+            return "The field " + reason.substring(DUPLICATE.length()) + " stands twice and can't be read; keep one of them.";
+        }
         return "The file is damaged or is no JSON: from here on it can't be read.";
     }
 
     private static String ofContent(JsonMappingException cause) {
+        if (String.valueOf(cause.getOriginalMessage()).startsWith(TRAILING)) {
+            return "The file goes on after its end, as two files in one do; one document is expected.";
+        }
         String place = place(cause);
         if (cause instanceof ValueInstantiationException && cause.getCause() instanceof IllegalArgumentException reason
                 && reason.getMessage() != null) {
@@ -78,6 +89,9 @@ final class JsonProblem {
         }
         if (type == double.class || type == Double.class) {
             return "a number";
+        }
+        if (type == char.class || type == Character.class) {
+            return "one sign in quotation marks, such as \".\"";
         }
         if (type == LocalDate.class) {
             return "a date such as \"2026-03-31\"";

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.KeyDeserializer;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.deser.BeanDeserializerModifier;
@@ -29,6 +30,8 @@ final class TradeModule extends SimpleModule {
         setDeserializerModifier(new EnumReaders());
         addSerializer(Swingweight.class, new SwingweightWriter());
         addDeserializer(Swingweight.class, new SwingweightReader());
+        addDeserializer(Double.class, new FiniteReader(Double.class));
+        addDeserializer(double.class, new FiniteReader(double.class));
     }
 
     @Override
@@ -132,6 +135,39 @@ final class TradeModule extends SimpleModule {
             } catch (IllegalArgumentException e) {
                 throw context.instantiationException(Swingweight.class, e);
             }
+        }
+    }
+
+    /** Numbers are numbers, not texts that look like one, and none is beyond all bounds. */
+    private static final class FiniteReader extends JsonDeserializer<Double> {
+
+        private final Class<Double> type;
+
+        FiniteReader(Class<Double> type) {
+            this.type = type;
+        }
+
+        @Override
+        public Double deserialize(JsonParser parser, DeserializationContext context) throws IOException {
+            JsonToken token = parser.currentToken();
+            if (token != JsonToken.VALUE_NUMBER_INT && token != JsonToken.VALUE_NUMBER_FLOAT) {
+                return (Double) context.handleUnexpectedToken(type, parser);
+            }
+            double value = parser.getDoubleValue();
+            if (!Double.isFinite(value)) {
+                throw context.weirdNumberException(value, type, "beyond all bounds");
+            }
+            return value;
+        }
+
+        @Override
+        public Double getNullValue(DeserializationContext context) throws JsonMappingException {
+            return type.isPrimitive() ? context.reportInputMismatch(this, "missing") : null;
+        }
+
+        @Override
+        public Class<Double> handledType() {
+            return type;
         }
     }
 }

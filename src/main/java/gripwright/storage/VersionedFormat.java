@@ -16,7 +16,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gripwright.model.Problem;
 import gripwright.model.ProblemException;
 import java.io.IOException;
+import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -74,12 +76,19 @@ final class VersionedFormat<T> {
             JsonNode document = mapper.readTree(bytes);
             int found = versionOf(document, where);
             List<Problem> passedOver = new ArrayList<>();
-            ObjectReader reader = mapper.readerFor(type).withHandler(new UnknownFields(where, bytes, passedOver));
+            UnknownFields unknown = new UnknownFields(where, bytes, passedOver);
+            ObjectReader reader = mapper.readerFor(type).withHandler(unknown);
             T value = found == version
                     ? readPresent(reader, bytes)
                     : migratedValue(reader, (ObjectNode) document, found, where);
             if (value == null) {
                 throw refused(where, "'" + kind + "' holds nothing, so there is no " + kind + " to open.");
+            }
+            for (Iterator<String> names = document.fieldNames(); names.hasNext();) {
+                String name = names.next();
+                if (!List.of(KIND, VERSION, kind).contains(name)) {
+                    unknown.report(name);
+                }
             }
             return new Loaded<>(value, passedOver);
         } catch (JsonProcessingException e) {
@@ -112,22 +121,30 @@ final class VersionedFormat<T> {
     }
 
     private int versionOf(JsonNode document, String where) throws ProblemException {
-        if (!document.isObject() || !document.path(VERSION).isInt()) {
+        if (document.isMissingNode()) {
+            throw refused(where, "The file is empty, so it is no " + kind + " file of this program.");
+        }
+        if (!document.has(VERSION)) {
             throw refused(where, "This is no " + kind + " file of this program: it does not say its format version.");
         }
         if (!kind.equals(document.path(KIND).asText())) {
             throw refused(where, "This is no " + kind + " file but says of itself to be '"
                     + document.path(KIND).asText() + "'; open it where that belongs.");
         }
-        int found = document.get(VERSION).intValue();
-        if (found > version) {
+        JsonNode written = document.get(VERSION);
+        if (!written.isIntegralNumber()) {
+            throw refused(where, "'" + VERSION + "' must be a whole number such as " + version + ", but is " + written
+                    + ".");
+        }
+        BigInteger found = written.bigIntegerValue();
+        if (found.compareTo(BigInteger.valueOf(version)) > 0) {
             throw refused(where, "The file was written by a newer version of the program (format " + found
                     + "; this program reads up to format " + version + "). Update the program to open it.");
         }
-        if (found < 1) {
+        if (found.signum() < 1) {
             throw refused(where, "There is no format version " + found + "; the first one is 1.");
         }
-        return found;
+        return found.intValue();
     }
 
     private ObjectNode migrated(ObjectNode document, int found, String where) throws ProblemException {
@@ -168,14 +185,18 @@ final class VersionedFormat<T> {
         @Override
         public boolean handleUnknownProperty(DeserializationContext context, JsonParser parser,
                 JsonDeserializer<?> deserializer, Object beanOrClass, String name) throws IOException {
+            report(name);
+            parser.skipChildren();
+            return true;
+        }
+
+        void report(String name) throws IOException {
             JsonLocation location = firstField(name);
             boolean known = location != null;
             problems.add(new Problem(Problem.Severity.NOTE, where, known ? location.getLineNr() : null,
                     known ? location.getColumnNr() : null, name,
                     "The field '" + name + "' is none of this format and was passed over; it is gone when the file "
                             + "is saved again, and stays in the earlier version that is kept then."));
-            parser.skipChildren();
-            return true;
         }
 
         /** Unknown fields come out of a buffer that has no lines, so the bytes are looked through once more. */

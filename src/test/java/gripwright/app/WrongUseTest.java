@@ -143,4 +143,19 @@ class WrongUseTest {
 
         assertThat(run.err()).contains("Line 3 is no shot but sums shots up");
     }
+
+    /** One mapping that was damaged by hand keeps neither another nor its own repair from being used. */
+    @Test
+    void aDamagedMappingStandsInNoOthersWay() throws IOException {
+        Path saved = file("mappings.json", "{\"kind\": \"mappings\", \"formatVersion\": 1, \"mappings\": {\"byName\": {"
+                + "\"bad\": 5, \"good\": {\"columns\": [], \"answers\": {}}}}}");
+        SavedMappings mappings = new SavedMappings(saved);
+
+        assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> mappings.named("bad")))
+                .hasMessageContaining("'bad' can't be read").hasMessageNotContaining("java.");
+        assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> mappings.named("good"))).isNull();
+        assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> mappings.keep(
+                gripwright.intake.ColumnMapping.none().withName("bad")))).isNull();
+        assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> mappings.named("bad"))).isNull();
+    }
 }
