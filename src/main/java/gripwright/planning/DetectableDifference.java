@@ -3,7 +3,8 @@ package gripwright.planning;
 import gripwright.model.ClubTest;
 import gripwright.model.Metric;
 import gripwright.model.Stint;
-import java.util.HashMap;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -27,28 +28,46 @@ public record DetectableDifference(Metric metric, int shots, int stints, double 
     /** z(0.975) + z(0.8) of the normal distribution. */
     static final double QUANTILES = 1.959964 + 0.841621;
 
-    /** The fewest scored shots and distinct stints that any configuration of a test will have. */
+    /** Scored shots and distinct stints: of one configuration, or the fewest that any configuration of a test has. */
     public record Size(int shots, int stints) {
 
-        /** Counts what is hit and what is planned; a stint without a change before it counts with the one before. */
+        /** The fewest of each that any configuration will have; see {@link #ofEach}. */
         public static Size of(ClubTest test) {
-            Map<String, int[]> counts = new HashMap<>();
-            test.configurations().forEach(configuration -> counts.put(configuration.id(), new int[2]));
+            Collection<Size> sizes = ofEach(test).values();
+            return new Size(sizes.stream().mapToInt(Size::shots).min().orElse(0),
+                    sizes.stream().mapToInt(Size::stints).min().orElse(0));
+        }
+
+        /**
+         * Counts for each configuration what is hit and what is planned, in the order of the test.
+         *
+         * <p>A stint without a change before it goes on with the one before and the two count once, also where the one
+         * before was a warm-up; a stint that is done counts by the shots that are scored.
+         */
+        public static Map<String, Size> ofEach(ClubTest test) {
+            Map<String, Size> sizes = new LinkedHashMap<>();
+            test.configurations().forEach(configuration -> sizes.put(configuration.id(), new Size(0, 0)));
             Stint before = null;
+            boolean counted = false;
             for (Stint stint : test.stints()) {
-                if (stint.kind() == Stint.Kind.SCORED) {
-                    int[] count = counts.get(stint.configurationId());
-                    boolean same = before != null && before.configurationId().equals(stint.configurationId())
-                            && !stint.changedBefore();
-                    count[0] += stint.state() == Stint.State.DONE ? stint.scoredShots().size()
-                            : Math.max(stint.plannedShots(), stint.scoredShots().size());
-                    count[1] += same ? 0 : 1;
+                counted = counted && before.configurationId().equals(stint.configurationId()) && !stint.changedBefore();
+                int shots = scoredShots(stint);
+                if (shots > 0) {
+                    Size now = sizes.get(stint.configurationId());
+                    sizes.put(stint.configurationId(), new Size(now.shots() + shots, now.stints() + (counted ? 0 : 1)));
+                    counted = true;
                 }
                 before = stint;
             }
-            int shots = counts.values().stream().mapToInt(count -> count[0]).min().orElse(0);
-            int stints = counts.values().stream().mapToInt(count -> count[1]).min().orElse(0);
-            return new Size(shots, stints);
+            return sizes;
+        }
+
+        private static int scoredShots(Stint stint) {
+            if (stint.kind() != Stint.Kind.SCORED) {
+                return 0;
+            }
+            int scored = stint.scoredShots().size();
+            return stint.state() == Stint.State.DONE ? scored : Math.max(stint.plannedShots(), scored);
         }
     }
 

@@ -1,6 +1,7 @@
 package gripwright.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
 import static org.assertj.core.api.Assertions.within;
 
 import gripwright.model.BuildUp;
@@ -67,6 +68,21 @@ class DetectableDifferenceTest {
         assertThat(DetectableDifference.Size.of(test(stint("1", A, 3), stint("2", B, 3),
                 stint("3", B, 3).withChangedBefore(false), stint("4", A, 3))))
                 .isEqualTo(new DetectableDifference.Size(6, 1));
+    }
+
+    @Test
+    void aStintThatGoesOnFromTheWarmUpCountsAsOne() {
+        Stint warmUp = Stint.planned("1", A.id(), Stint.Kind.WARM_UP, 5, 0);
+        ClubTest test = test(warmUp, stint("2", A, 3).withChangedBefore(false), stint("3", B, 3), stint("4", B, 3),
+                stint("5", A, 3));
+        assertThat(DetectableDifference.Size.ofEach(test)).containsExactly(
+                entry(A.id(), new DetectableDifference.Size(6, 2)), entry(B.id(), new DetectableDifference.Size(6, 2)));
+    }
+
+    @Test
+    void aStintThatIsDoneCountsByItsScoredShots() {
+        ClubTest test = test(stint("1", A, 3).withState(Stint.State.DONE), stint("2", A, 3), stint("3", B, 3));
+        assertThat(DetectableDifference.Size.ofEach(test).get(A.id())).isEqualTo(new DetectableDifference.Size(3, 1));
     }
 
     @Test

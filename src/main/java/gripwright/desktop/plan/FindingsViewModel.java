@@ -8,6 +8,7 @@ import gripwright.comparison.Comparison;
 import gripwright.desktop.support.Derived;
 import gripwright.desktop.support.NumberStyle;
 import gripwright.desktop.support.Quantity;
+import gripwright.desktop.support.Words;
 import gripwright.desktop.support.Workbench;
 import gripwright.model.BuildUp;
 import gripwright.model.ClubTest;
@@ -15,11 +16,14 @@ import gripwright.model.Configuration;
 import gripwright.model.Metric;
 import gripwright.model.PrimaryMetric;
 import gripwright.model.ReadingText;
+import gripwright.model.Stint;
 import gripwright.planning.DetectableDifference;
 import gripwright.planning.PlanCheck;
 import gripwright.planning.SessionTime;
 import gripwright.session.Edit;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.beans.binding.Bindings;
@@ -31,6 +35,7 @@ public final class FindingsViewModel {
     /** Mean of a standard half-normal, √(2/π): what the shop's prior on stint effects expects. */
     private static final double HALF_NORMAL_MEAN = Math.sqrt(2 / Math.PI);
     private static final double NOTHING_GRAMS = 0.05;
+    private static final double NOTHING_POINTS = 0.05;
     private static final int TICKS = 7;
 
     private final Workbench workbench;
@@ -80,9 +85,9 @@ public final class FindingsViewModel {
                 + mass.unit().symbol() + " in " + row.label() + " at "
                 + length.text().format(length.unit().fromInternal(row.positionMm()), length.decimals()) + " "
                 + length.unit().symbol()).collect(Collectors.joining(", "));
-        String spread = plan.swingweightSpreadPoints() == null ? ""
-                : " Their swingweights then lie within " + workbench.numbers().format(plan.swingweightSpreadPoints(), 1)
-                        + " points.";
+        Double points = plan.swingweightSpreadPoints();
+        String spread = points == null ? "" : points < NOTHING_POINTS ? " Their swingweights then agree."
+                : " Their swingweights then lie within " + workbench.numbers().format(points, 1) + " points.";
         return "Ballast inside the butts makes all match in mass, so that only size is left: " + rows + "." + spread
                 + " Two more configurations that break the pattern would do as well.";
     }
@@ -110,14 +115,30 @@ public final class FindingsViewModel {
         return now.withBallastPositionMm(place).withBallastGrams(grams);
     }
 
-    /** How long what is planned will take, in a sentence. */
+    /** What was hit, and how long what is still planned will take. */
     ObservableValue<String> time() {
-        return workbench.test().map(test -> {
-            SessionTime time = SessionTime.ahead(test);
-            return time.swings() == 0 ? "Nothing is planned yet."
-                    : time.swings() + " swings and " + time.changes() + " changes: about " + time.minutes()
-                            + " minutes, at 35 s a swing and " + changeWords(test) + ".";
-        });
+        return workbench.test().map(FindingsViewModel::time);
+    }
+
+    private static String time(ClubTest test) {
+        List<Stint> hit = test.stints().stream().filter(stint -> !stint.shots().isEmpty()).toList();
+        SessionTime ahead = SessionTime.ahead(test);
+        if (hit.isEmpty() && ahead.swings() == 0) {
+            return "Nothing is planned yet: choose the order of the stints below and make it.";
+        }
+        if (hit.isEmpty()) {
+            return words(ahead, test) + ".";
+        }
+        int shots = hit.stream().mapToInt(stint -> stint.shots().size()).sum();
+        int scored = hit.stream().mapToInt(stint -> stint.scoredShots().size()).sum();
+        return Words.count(hit.size(), "stint") + (hit.size() == 1 ? " is hit: " : " are hit: ")
+                + Words.count(shots, "shot") + ", of which " + scored + (scored == 1 ? " counts. " : " count. ")
+                + (ahead.swings() == 0 ? "Nothing more is planned." : "Ahead: " + words(ahead, test) + ".");
+    }
+
+    private static String words(SessionTime ahead, ClubTest test) {
+        return Words.count(ahead.swings(), "swing") + " and " + Words.count(ahead.changes(), "change") + ", about "
+                + ahead.minutes() + " minutes at 35 s a swing and " + changeWords(test);
     }
 
     private static String changeWords(ClubTest test) {
@@ -139,7 +160,8 @@ public final class FindingsViewModel {
                 .distinct().toList();
         List<Metric> metrics = primaries.isEmpty() ? List.of(Metric.FACE_ANGLE, Metric.CLUB_SPEED) : primaries;
         DetectableDifference.Size size = DetectableDifference.Size.of(test);
-        return metrics.stream().map(metric -> sight(test, detectable(metric, size))).toList();
+        String from = from(test);
+        return metrics.stream().map(metric -> sight(test, detectable(metric, size), from)).toList();
     }
 
     private DetectableDifference detectable(Metric metric, DetectableDifference.Size size) {
@@ -156,7 +178,7 @@ public final class FindingsViewModel {
                         .map(one -> one.model().residualSd()).filter(sd -> sd != null && sd > 0).findFirst().orElse(null);
     }
 
-    private Sight sight(ClubTest test, DetectableDifference found) {
+    private Sight sight(ClubTest test, DetectableDifference found, String from) {
         ReadingText text = ReadingText.of(workbench.settings().get(), workbench.session().get().player().hand());
         var unit = text.unit(found.metric());
         double matters = unit.fromInternal(workbench.session().get()
@@ -170,7 +192,7 @@ public final class FindingsViewModel {
         Strip strip = new Strip(text.heading(found.metric()), word(found.metric(), false), word(found.metric(), true),
                 Scale.covering(new double[] {-reach, reach}, TICKS), new Strip.Band(-matters, matters, "doesn't matter"),
                 List.of(row), workbench.settings().get().decimalMark());
-        return new Sight(strip, sentence(found, text, seen, matters));
+        return new Sight(strip, sentence(found, text, seen, matters, from));
     }
 
     private String word(Metric metric, boolean higher) {
@@ -178,7 +200,8 @@ public final class FindingsViewModel {
         return higher ? metric.sign().positiveWord(hand) : metric.sign().negativeWord(hand);
     }
 
-    private String sentence(DetectableDifference found, ReadingText text, double seen, double matters) {
+    private String sentence(DetectableDifference found, ReadingText text, double seen, double matters,
+            String from) {
         if (!Double.isFinite(seen)) {
             return "Nothing can be seen until every configuration has a stint.";
         }
@@ -187,12 +210,22 @@ public final class FindingsViewModel {
                 : " " + unit);
         String noise = found.noiseIsOwn() ? "with this player's own scatter"
                 : "with a middling amateur's scatter, until this player's own is known";
-        return "A true difference of " + number + " is found in four sessions of five, from " + shots(found) + ", "
+        return "A true difference of " + number + " is found in four sessions of five, from " + from + ", "
                 + noise + (seen > matters ? "." : "; that is as fine as matters.");
     }
 
-    private static String shots(DetectableDifference found) {
-        return found.shots() + (found.shots() == 1 ? " shot" : " shots") + " each in " + found.stints()
-                + (found.stints() == 1 ? " stint" : " stints");
+    /** The shots and stints that can be reckoned with: hit, planned, or both. */
+    private static String from(ClubTest test) {
+        Collection<DetectableDifference.Size> sizes = DetectableDifference.Size.ofEach(test).values();
+        boolean hit = test.stints().stream().anyMatch(stint -> !stint.scoredShots().isEmpty());
+        boolean ahead = test.stints().stream().anyMatch(stint -> stint.state() != Stint.State.DONE);
+        String what = !hit ? "" : ahead ? ", hit and planned together" : ", as hit";
+        return range(sizes.stream().mapToInt(DetectableDifference.Size::shots).summaryStatistics(), "shot") + " each in "
+                + range(sizes.stream().mapToInt(DetectableDifference.Size::stints).summaryStatistics(), "stint") + what;
+    }
+
+    private static String range(IntSummaryStatistics counts, String noun) {
+        return counts.getMin() == counts.getMax() ? Words.count(counts.getMin(), noun)
+                : counts.getMin() + " to " + Words.count(counts.getMax(), noun);
     }
 }

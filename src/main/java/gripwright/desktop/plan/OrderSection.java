@@ -32,6 +32,7 @@ import javafx.scene.layout.VBox;
 final class OrderSection {
 
     private static final double MARK = 16;
+    private static final double CELL = 104;
     private static final int NARROW = 2;
 
     private final Workbench workbench;
@@ -63,8 +64,12 @@ final class OrderSection {
         RowGrid rows = new RowGrid(List.of("", "", "Kind", "Shots", "Settling", "", "", "", ""));
         MenuButton add = new MenuButton("Add a stint");
         add.setId("add-stint");
+        model.cells().subscribe(cells -> {
+            glance.getChildren().setAll(cells.stream().map(this::cell).toList());
+            glance.setVisible(!cells.isEmpty());
+            glance.setManaged(!cells.isEmpty());
+        });
         model.shape().subscribe(shape -> {
-            glance.getChildren().setAll(model.marks().stream().map(this::mark).toList());
             showRows(rows);
             listConfigurations(add);
         });
@@ -81,6 +86,14 @@ final class OrderSection {
         HBox cell = new HBox(2, new MarkCanvas(new SimpleObjectProperty<>(mark),
                 workbench.pictureLook(Theme.BODY_SIZE), MARK), new Label(mark.label()));
         cell.setAlignment(Pos.CENTER_LEFT);
+        return cell;
+    }
+
+    private VBox cell(OrderViewModel.Cell stint) {
+        HBox mark = mark(stint.mark());
+        Label words = Sheets.hint(stint.words());
+        VBox cell = new VBox(mark, words);
+        cell.setPrefWidth(CELL);
         return cell;
     }
 
@@ -111,7 +124,7 @@ final class OrderSection {
     private void showRows(RowGrid grid) {
         List<List<Node>> rows = new ArrayList<>();
         for (OrderViewModel.Row row : model.rows()) {
-            rows.add(row.planned() ? planned(row) : begun(row));
+            rows.add(planned(row));
         }
         grid.show(rows);
         grid.setVisible(!rows.isEmpty());
@@ -136,14 +149,6 @@ final class OrderSection {
                 new EntryField(row.settling()).columns(NARROW), small("\u2191", "Move up", row.up()),
                 small("\u2193", "Move down", row.down()), RowGrid.remove("Remove stint " + row.number(), row.remove()),
                 changed);
-    }
-
-    private List<Node> begun(OrderViewModel.Row row) {
-        HBox mark = mark(row.mark());
-        mark.getStyleClass().add("gw-form-word");
-        Label state = Sheets.quiet(row.state());
-        state.getStyleClass().add("gw-form-word");
-        return List.of(number(row), mark, state);
     }
 
     private static Button small(String sign, String what, Runnable action) {

@@ -29,10 +29,13 @@ public final class OrderViewModel {
         plan = test.part(ClubTest::plan, ClubTest::withPlan);
     }
 
-    /** One stint of the queue as fields and actions; fields only where it is still planned. */
-    record Row(int number, Mark mark, boolean planned, String state, Choice<Stint.Kind> kind, NumberEntry shots,
-            NumberEntry settling, Choice<Boolean> changedBefore, boolean repeats, Runnable up, Runnable down,
-            Runnable remove) {
+    /** One stint of the queue at a glance: its mark, and what it is and where it stands. */
+    record Cell(Mark mark, String words) {
+    }
+
+    /** One stint that is still planned, as fields and actions. */
+    record Row(int number, Mark mark, Choice<Stint.Kind> kind, NumberEntry shots, NumberEntry settling,
+            Choice<Boolean> changedBefore, boolean repeats, Runnable up, Runnable down, Runnable remove) {
     }
 
     /** One physical club as fields. */
@@ -109,19 +112,33 @@ public final class OrderViewModel {
         });
     }
 
-    /** The order at a glance: the marks of the queue in their order. */
-    List<Mark> marks() {
-        return test.get().stints().stream().map(this::mark).toList();
+    /** The order at a glance: every stint, hit or planned, in order. */
+    ObservableValue<List<Cell>> cells() {
+        return test.value().map(now -> now.stints().stream().map(stint -> new Cell(mark(stint), words(stint))).toList());
     }
 
     private Mark mark(Stint stint) {
         return Mark.of(test.get().configuration(stint.configurationId()).orElseThrow());
     }
 
+    private static String words(Stint stint) {
+        int shots = stint.shots().size();
+        String kind = stint.kind() == Stint.Kind.SCORED ? "" : text(stint.kind()) + ", ";
+        return kind + switch (stint.state()) {
+            case PLANNED -> stint.plannedShots() + " planned";
+            case IN_HAND -> "in hand, " + shots + " of " + (stint.plannedShots() + stint.settlingSwings());
+            case DONE -> stint.kind() == Stint.Kind.SCORED ? stint.scoredShots().size() + " of " + shots + " count"
+                    : shots + " hit";
+        };
+    }
+
+    /** The stints that are still planned; those that were begun are the bay's. */
     List<Row> rows() {
         List<Row> rows = new ArrayList<>();
         for (int index = 0; index < test.get().stints().size(); index++) {
-            rows.add(row(index));
+            if (test.get().stints().get(index).state() == Stint.State.PLANNED) {
+                rows.add(row(index));
+            }
         }
         return rows;
     }
@@ -133,7 +150,7 @@ public final class OrderViewModel {
         String testId = test.get().id();
         boolean repeats = index > 0
                 && test.get().stints().get(index - 1).configurationId().equals(now.configurationId());
-        return new Row(index + 1, mark(now), now.state() == Stint.State.PLANNED, state(now),
+        return new Row(index + 1, mark(now),
                 stint.choice("kind of " + name, Stint::kind, Stint::withKind),
                 stint.count("shots of " + name, Stint::plannedShots, Stint::withPlannedShots),
                 stint.count("settling swings of " + name, Stint::settlingSwings, Stint::withSettlingSwings),
@@ -146,15 +163,6 @@ public final class OrderViewModel {
         if (to >= 0 && to < test.get().stints().size()) {
             workbench.applyOrSay(OrderEdits.move(workbench.session().get(), testId, stintId, to));
         }
-    }
-
-    private static String state(Stint stint) {
-        int shots = stint.shots().size();
-        return switch (stint.state()) {
-            case PLANNED -> "";
-            case IN_HAND -> "in hand, " + shots + (shots == 1 ? " shot" : " shots");
-            case DONE -> "done, " + shots + (shots == 1 ? " shot" : " shots");
-        };
     }
 
     ObservableValue<Integer> clubCount() {
@@ -210,6 +218,6 @@ public final class OrderViewModel {
     }
 
     static String text(Stint.Kind kind) {
-        return Words.of(kind);
+        return kind == Stint.Kind.WARM_UP ? "warm-up" : Words.of(kind);
     }
 }

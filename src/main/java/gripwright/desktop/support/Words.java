@@ -18,6 +18,11 @@ public final class Words {
         return value == null ? "not said" : of(value);
     }
 
+    /** A number with its noun: '1 shot', '4 shots'. */
+    public static String count(int number, String noun) {
+        return number + " " + noun + (number == 1 ? "" : "s");
+    }
+
     /** The first letter in upper case. */
     public static String capitalised(String text) {
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);

@@ -136,7 +136,7 @@ class PlanViewModelsTest {
 
     @Test
     void timeAndDetectableDifferenceFollowThePlan() {
-        assertThat(findings.time().getValue()).isEqualTo("Nothing is planned yet.");
+        assertThat(findings.time().getValue()).startsWith("Nothing is planned yet");
         assertThat(findings.sights().getValue()).hasSize(2)
                 .allSatisfy(sight -> assertThat(sight.sentence()).contains("until every configuration has a stint"));
         order.make();
@@ -150,6 +150,36 @@ class PlanViewModelsTest {
         order.make();
         assertThat(findings.sights().getValue().get(0).strip().rows().get(0).high())
                 .isLessThan(few.strip().rows().get(0).high());
+    }
+
+    @Test
+    void aPlanThatIsHitSpeaksOfItsShotsAndOfWhatIsStillAhead() {
+        Workbench hit = Workbenches.on(DemoSessions.leftHanded());
+        FindingsViewModel found = new FindingsViewModel(hit, new MatrixViewModel(hit).check());
+        ClubTest test = hit.test().get();
+        int shots = test.stints().stream().mapToInt(stint -> stint.shots().size()).sum();
+        int scored = test.stints().stream().mapToInt(stint -> stint.scoredShots().size()).sum();
+        assertThat(found.time().getValue()).contains(shots + " shots, of which " + scored + " count").contains("Ahead: ");
+        assertThat(found.sights().getValue()).isNotEmpty()
+                .allSatisfy(sight -> assertThat(sight.sentence()).contains("hit and planned together"));
+
+        hit.apply(new gripwright.session.Edit("End", session -> session.withTest(test.withStints(test.stints().stream()
+                .filter(stint -> !stint.shots().isEmpty()).map(stint -> stint.withState(Stint.State.DONE)).toList()))));
+        assertThat(found.time().getValue()).endsWith("Nothing more is planned.");
+    }
+
+    @Test
+    void stintsThatWereHitStandAtAGlanceAndOnlyPlannedOnesAreRows() {
+        Workbench hit = Workbenches.on(DemoSessions.leftHanded());
+        OrderViewModel model = new OrderViewModel(hit);
+        List<Stint> stints = hit.test().get().stints();
+        long planned = stints.stream().filter(stint -> stint.state() == Stint.State.PLANNED).count();
+        assertThat(planned).isPositive().isLessThan(stints.size());
+        assertThat(model.rows()).hasSize((int) planned);
+        assertThat(model.cells().getValue()).hasSameSizeAs(stints);
+        Stint first = stints.get(0);
+        assertThat(model.cells().getValue().get(0).words())
+                .contains(first.scoredShots().size() + " of " + first.shots().size() + " count");
     }
 
     @Test
