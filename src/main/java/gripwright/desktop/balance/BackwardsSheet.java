@@ -46,19 +46,19 @@ final class BackwardsSheet {
         configuration = new ConfigurationBox("configuration to bring back", solver.workbench(), solver.configuration());
         layOutSliders();
         layOutWays();
-        GridPane form = Sheets.form();
-        Sheets.line(form, "bring", configuration, now);
-        Sheets.line(form, "to a", new SegmentField<>(solver.kindChoice(), List.of(SolverViewModel.Kind.values()),
+        GridPane form = Sheets.form(Sheets.FORM_WORD);
+        Sheets.line(form, "Bring", configuration, now);
+        Sheets.line(form, "To a", new SegmentField<>(solver.kindChoice(), List.of(SolverViewModel.Kind.values()),
                 SolverViewModel.Kind::text));
         HBox target = new HBox(2 * Sheets.STEP, typed, wanted);
         target.setAlignment(Pos.CENTER_LEFT);
-        Sheets.line(form, "of", target);
+        Sheets.line(form, "Of", target);
         EntryField place = new EntryField(solver.buttPlaceEntry()).named("buttPlace");
         place.setMinWidth(TYPED_WIDTH);
         typed.setMinWidth(TYPED_WIDTH);
         HBox butt = new HBox(2 * Sheets.STEP, place, buttPlace);
         butt.setAlignment(Pos.CENTER_LEFT);
-        Sheets.line(form, "butt weight at", butt);
+        Sheets.line(form, "Butt weight at", butt);
         node.getChildren().addAll(form, Sheets.section("What it takes", ways), lever, Sheets.hint(
                 "Head mass raises swingweight, balance point and inertia together; a butt weight lowers the first two and hardly"
                         + " moves the inertia. Length is solved for the same shaft cut longer or shorter."));
@@ -70,10 +70,6 @@ final class BackwardsSheet {
 
     Node node() {
         return node;
-    }
-
-    void focus() {
-        configuration.requestFocus();
     }
 
     private void layOutSliders() {
@@ -171,8 +167,8 @@ final class BackwardsSheet {
     }
 
     private void heading(Figures figures) {
-        String[] headings = {"", "amount", "swingweight", "club, " + figures.mass().symbol(),
-            "balance, " + figures.length().symbol(), "inertia, kg·cm²"};
+        String[] headings = {"", "Amount", "Swingweight", "Club, " + figures.mass().symbol(),
+            "Balances at, " + figures.length().symbol(), "Inertia, kg·cm²"};
         for (int column = 0; column < headings.length; column++) {
             Label label = Sheets.hint(headings[column]);
             label.setMinWidth(Region.USE_PREF_SIZE);
@@ -219,6 +215,6 @@ final class BackwardsSheet {
         }
         return remedy.means() == Remedy.Means.LENGTH
                 ? figures.placeOff(remedy.amount()) + " " + figures.length().symbol()
-                : figures.signed(remedy.amount(), 1) + " g";
+                : figures.massOff(remedy.amount()) + " " + figures.mass().symbol();
     }
 }

@@ -37,6 +37,12 @@ final class Figures {
         return mass(grams, 1);
     }
 
+    /** A small mass to add or take away, with its sign. */
+    String massOff(Double grams) {
+        return grams == null ? NONE
+                : numbers.formatSigned(mass().fromInternal(grams), mass() == Unit.OUNCE ? 3 : 1);
+    }
+
     private String mass(Double grams, int decimals) {
         return grams == null ? NONE
                 : numbers.format(mass().fromInternal(grams), mass() == Unit.OUNCE ? decimals + 2 : decimals);

@@ -61,10 +61,6 @@ final class LeverSheet {
         return node;
     }
 
-    void focus() {
-        first.requestFocus();
-    }
-
     private Node choice() {
         Slider slider = new Slider(0, 1, 1);
         slider.setPrefWidth(SLIDER_WIDTH);
@@ -126,12 +122,12 @@ final class LeverSheet {
         Figures figures = new Figures(settings);
         String mass = figures.mass().symbol();
         DataTable<BalanceRow> rows = new DataTable<BalanceRow>("balance by configuration", "No configuration yet.")
-                .text("configuration", 104, BalanceRow::label).text("grip", 176, BalanceRow::grip)
-                .number("grip end, " + mass, 84, BalanceRow::gripMass).number("club, " + mass, 68, BalanceRow::mass)
-                .number("balance, " + figures.length().symbol(), 84, BalanceRow::balancePoint)
-                .number("moment, g·in", 92, BalanceRow::moment).number("swingweight", 92, BalanceRow::swingweight)
-                .number("\u00B1 SD", 56, BalanceRow::doubt).number("inertia, kg·cm²", 108, BalanceRow::inertia)
-                .text("rules", 104, BalanceRow::rules);
+                .text("Configuration", 104, BalanceRow::label).text("Grip", 176, BalanceRow::grip)
+                .number("Grip end, " + mass, 84, BalanceRow::gripMass).number("Club, " + mass, 68, BalanceRow::mass)
+                .number("Balance, " + figures.length().symbol(), 84, BalanceRow::balancePoint)
+                .number("Moment, g·in", 92, BalanceRow::moment).number("Swingweight", 92, BalanceRow::swingweight)
+                .number("\u00B1 SD", 56, BalanceRow::doubt).number("Inertia, kg·cm²", 108, BalanceRow::inertia)
+                .text("Rules", 104, BalanceRow::rules);
         rows.getItems().setAll(BalanceRow.of(workbench.test().get(), tested, settings));
         rows.rowsShown(Math.max(1, rows.getItems().size()));
         return rows;

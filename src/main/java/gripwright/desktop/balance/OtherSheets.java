@@ -68,11 +68,11 @@ final class OtherSheets {
 
     private Node residuals(ReadingFit fit) {
         DataTable<ReadingFit.Residual> table = new DataTable<ReadingFit.Residual>("readings and what was expected", "")
-                .text("reading", 200, residual -> residual.reading().source())
-                .number("read", 90, residual -> residual.reading().read().text())
-                .number("predicted", 90, residual -> residual.fittedSwingweight().text())
-                .number("misfit, points", 110, residual -> figures.signed(residual.misfitPoints(), 1))
-                .number("from the others", 150, this::fromTheRest)
+                .text("Reading", 200, residual -> residual.reading().source())
+                .number("Read", 90, residual -> residual.reading().read().text())
+                .number("Predicted", 90, residual -> residual.fittedSwingweight().text())
+                .number("Misfit, points", 110, residual -> figures.signed(residual.misfitPoints(), 1))
+                .number("From the others", 150, this::fromTheRest)
                 .text("", 160, residual -> residual.flagged() ? "can't be right, left out" : "");
         table.getItems().setAll(fit.residuals());
         table.rowsShown(Math.min(10, fit.residuals().size()));
@@ -99,13 +99,13 @@ final class OtherSheets {
 
     private Node ballast(BallastPlan plan) {
         DataTable<BallastPlan.Row> table = new DataTable<BallastPlan.Row>("ballast for equal " + plan.goal().text(), "")
-                .text("configuration", 120, BallastPlan.Row::label)
-                .number("ballast, g", 100, row -> row.grams() == 0 ? Figures.NONE : figures.number(row.grams(), 1))
-                .number("from the butt, " + figures.length().symbol(), 120,
+                .text("Configuration", 120, BallastPlan.Row::label)
+                .number("Ballast, g", 100, row -> row.grams() == 0 ? Figures.NONE : figures.number(row.grams(), 1))
+                .number("From the butt, " + figures.length().symbol(), 120,
                         row -> row.grams() == 0 ? Figures.NONE : figures.place(row.positionMm()))
-                .number("grip end then, g", 120, row -> figures.number(row.gripMassAfterGrams(), 1))
-                .number("swingweight then", 130, row -> Figures.swingweight(row.after().swingweight()))
-                .number("inertia then, kg·cm²", 140, row -> figures.number(row.after().inertiaKgCm2(), 0))
+                .number("Grip end then, g", 120, row -> figures.number(row.gripMassAfterGrams(), 1))
+                .number("Swingweight then", 130, row -> Figures.swingweight(row.after().swingweight()))
+                .number("Inertia then, kg·cm²", 140, row -> figures.number(row.after().inertiaKgCm2(), 0))
                 .text("", 140, row -> row.feasible() ? "" : "can't be done");
         table.getItems().setAll(plan.rows());
         table.rowsShown(plan.rows().size());
@@ -120,16 +120,16 @@ final class OtherSheets {
                     "Measure the outside of the grips and write it down in Plan.", null);
         }
         DataTable<ConfigurationBalance> table = new DataTable<ConfigurationBalance>("diameters as fitted", "")
-                .text("configuration", 104, ConfigurationBalance::label);
+                .text("Configuration", 104, ConfigurationBalance::label);
         List<Double> places = settings.rulerPositionsMm().stream().sorted().toList();
         for (double place : places) {
-            table.number("at " + figures.roundPlace(place) + " " + figures.length().symbol(), 84,
+            table.number("At " + figures.roundPlace(place) + " " + figures.length().symbol(), 84,
                     balance -> diameter(balance.shape(), place));
         }
-        table.number("taper, %", 72, balance -> figures.number(balance.shape().taper() == null ? null
+        table.number("Taper, %", 72, balance -> figures.number(balance.shape().taper() == null ? null
                 : Double.valueOf(100 * balance.shape().taper()), 1))
-                .number("wraps, g", 72, balance -> figures.number(balance.shape().tapeGrams(), 1))
-                .text("size", 250, balance -> balance.shape().size() == null ? Figures.NONE
+                .number("Wraps, g", 72, balance -> figures.number(balance.shape().tapeGrams(), 1))
+                .text("Size", 250, balance -> balance.shape().size() == null ? Figures.NONE
                         : balance.shape().size().text());
         table.getItems().setAll(shaped);
         table.rowsShown(shaped.size());
@@ -153,11 +153,11 @@ final class OtherSheets {
     private Node rules(List<ConfigurationBalance> shaped) {
         String unit = ", " + figures.length().symbol();
         DataTable<ConfigurationBalance> table = new DataTable<ConfigurationBalance>("beside the Equipment Rules", "")
-                .text("configuration", 104, ConfigurationBalance::label)
-                .text("comes to", 130, balance -> balance.rules().outcome().text())
-                .number("length" + unit, 110, balance -> measured(balance, RulesCheck.LENGTH))
-                .number("at the thickest" + unit, 120, balance -> measured(balance, RulesCheck.DIMENSION))
-                .number("bulge or waist" + unit, 120, balance -> measured(balance, RulesCheck.FORM))
+                .text("Configuration", 104, ConfigurationBalance::label)
+                .text("Comes to", 130, balance -> balance.rules().outcome().text())
+                .number("Length" + unit, 110, balance -> measured(balance, RulesCheck.LENGTH))
+                .number("At the thickest" + unit, 120, balance -> measured(balance, RulesCheck.DIMENSION))
+                .number("Bulge or waist" + unit, 120, balance -> measured(balance, RulesCheck.FORM))
                 .text("", 200, balance -> balance.rules().on("section").map(RulesCheck.Finding::sentence).orElse(""));
         table.getItems().setAll(shaped);
         table.rowsShown(shaped.size());

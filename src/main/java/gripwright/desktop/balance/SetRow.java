@@ -43,8 +43,8 @@ record SetRow(String club, String gets, String stripped, String regripped, Strin
     /** The headings, with the shop's units. */
     static List<String> headings(ShopSettings settings) {
         String length = new Figures(settings).length().symbol();
-        return List.of("club", "gets", "stripped", "regripped", "target", "head, g", "how", "then", "wraps",
-                "size, " + length, "off, " + length, "misread", "cost", "rests on");
+        return List.of("Club", "Gets", "Stripped", "Regripped", "Target", "Head, g", "How", "Then", "Wraps",
+                "Size, " + length, "Off, " + length, "Misread", "Cost", "Rests on");
     }
 
     List<String> cells() {

@@ -63,8 +63,8 @@ final class SetSheet {
         String length = figures.length().symbol();
         String mass = figures.mass().symbol();
         Cell focused = focusedCell();
-        grid = new RowGrid(List.of("club", "family", "length, " + length, "butt, " + length, "reads now",
-                "grip off, " + mass, "whole, " + mass, "stripped", "done", "target", "", ""));
+        grid = new RowGrid(List.of("Club", "Family", "Length, " + length, "Butt, " + length, "Reads now",
+                "Grip off, " + mass, "Whole, " + mass, "Stripped", "Done", "Target", "", ""));
         List<List<Node>> cells = new ArrayList<>();
         rows.forEach(row -> cells.add(cells(row)));
         grid.show(cells);
@@ -178,11 +178,11 @@ final class SetSheet {
     private Node stock(SetPlan now) {
         Figures figures = new Figures(model.workbench().settings().get());
         DataTable<SetPlan.StockLine> table = new DataTable<SetPlan.StockLine>("stock to take", "")
-                .text("item", 280, SetPlan.StockLine::item)
-                .number("needed", 80, line -> figures.number(line.needed(), line.unit().equals("g") ? 1 : 0))
+                .text("Item", 280, SetPlan.StockLine::item)
+                .number("Needed", 80, line -> figures.number(line.needed(), line.unit().equals("g") ? 1 : 0))
                 .text("", 80, SetPlan.StockLine::unit)
-                .number("in stock", 80, line -> line.inStock() == null ? Figures.NONE : line.inStock().toString())
-                .number("missing", 80, line -> line.missing() > 0 ? figures.number(line.missing(), 0) : "");
+                .number("In stock", 80, line -> line.inStock() == null ? Figures.NONE : line.inStock().toString())
+                .number("Missing", 80, line -> line.missing() > 0 ? figures.number(line.missing(), 0) : "");
         table.getItems().setAll(now.stock());
         table.rowsShown(now.stock().size());
         String cost = now.cost() == null ? "No grip of these has a price in the stock list."

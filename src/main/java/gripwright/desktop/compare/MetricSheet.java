@@ -13,6 +13,7 @@ import gripwright.comparison.MetricModel;
 import gripwright.desktop.support.DataTable;
 import gripwright.desktop.support.PictureCanvas;
 import gripwright.desktop.support.Sheets;
+import gripwright.desktop.support.Words;
 import gripwright.model.ClubTest;
 import gripwright.model.ReadingText;
 import java.util.ArrayList;
@@ -78,24 +79,24 @@ final class MetricSheet {
 
     private Node figures() {
         DataTable<ConfigurationRow> table = new DataTable<ConfigurationRow>("figures by configuration", "No figures.")
-                .text("configuration", 130, ConfigurationRow::label).text("shots", 120, ConfigurationRow::shots)
-                .number("mean", 80, ConfigurationRow::mean).number("SD", 70, ConfigurationRow::sd)
-                .number("model's mean", 100, ConfigurationRow::estimate)
+                .text("Configuration", 130, ConfigurationRow::label).text("Shots", 120, ConfigurationRow::shots)
+                .number("Mean", 80, ConfigurationRow::mean).number("SD", 70, ConfigurationRow::sd)
+                .number("Model's mean", 100, ConfigurationRow::estimate)
                 .number("95 % interval", 140, ConfigurationRow::interval)
-                .number("best here", 120, ConfigurationRow::best);
+                .number("Best here", 120, ConfigurationRow::best);
         table.getItems().setAll(ConfigurationRow.of(comparison, metric, text));
         table.rowsShown(table.getItems().size());
-        return Sheets.section(text.heading(metric.metric()) + ", by configuration", table);
+        return Sheets.section(Words.capitalised(text.heading(metric.metric())) + ", by configuration", table);
     }
 
     private Node pairs() {
         DataTable<PairRow> table = new DataTable<PairRow>("differences of all pairs", "There is one configuration only.")
-                .text("pair", 100, PairRow::pair).number("difference", 90, PairRow::difference)
+                .text("Pair", 100, PairRow::pair).number("Difference", 90, PairRow::difference)
                 .number("95 % interval", 130, PairRow::interval)
-                .number(metric.isScored() ? "gain above 0" : "higher", 110, PairRow::positive)
-                .number("gain that matters", 120, PairRow::matters)
-                .number("no practical difference", 150, PairRow::same)
-                .text("what may be said", 260, PairRow::words);
+                .number(metric.isScored() ? "Gain above 0" : "Higher", 110, PairRow::positive)
+                .number("Gain that matters", 120, PairRow::matters)
+                .number("No practical difference", 150, PairRow::same)
+                .text("What may be said", 260, PairRow::words);
         table.getItems().setAll(PairRow.of(comparison, metric, text));
         table.rowsShown(Math.max(1, Math.min(12, table.getItems().size())));
         VBox reasons = new VBox(Sheets.STEP / 2);
@@ -150,8 +151,8 @@ final class MetricSheet {
         }
         DataTable<ClassicalFigures.PairTest> table = new DataTable<ClassicalFigures.PairTest>(
                 "Welch's t of all pairs", "Too few shots for a textbook test.")
-                .text("pair", 110, pair -> pair.of() + " against " + pair.against())
-                .number("difference", 100, pair -> text.difference(metric.metric(), pair.estimate()))
+                .text("Pair", 110, pair -> pair.of() + " against " + pair.against())
+                .number("Difference", 100, pair -> text.difference(metric.metric(), pair.estimate()))
                 .number("95 % interval", 150, pair -> PairRow.range(metric, pair.interval(), text))
                 .number("df", 60, pair -> String.format(Locale.ROOT, "%.1f", pair.df()))
                 .number("p, not adjusted", 110, pair -> probability(pair.p()));

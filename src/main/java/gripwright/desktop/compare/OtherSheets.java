@@ -15,6 +15,7 @@ import gripwright.comparison.VerdictWords;
 import gripwright.desktop.support.DataTable;
 import gripwright.desktop.support.PictureCanvas;
 import gripwright.desktop.support.Sheets;
+import gripwright.desktop.support.Words;
 import gripwright.model.ClubTest;
 import gripwright.model.Metric;
 import gripwright.model.ReadingText;
@@ -61,12 +62,12 @@ final class OtherSheets {
         canvas.setMaxHeight(440);
         Unit unit = text.unit(Metric.CARRY);
         DataTable<ShotPattern> table = new DataTable<ShotPattern>("shot patterns", "No shot has carry and offline.")
-                .text("configuration", 110, ShotPattern::label).number("shots", 60, p -> String.valueOf(p.shots()))
-                .number("carry, " + unit.symbol(), 90, p -> metres(unit, p.centreCarry()))
-                .number("offline, " + unit.symbol(), 90, p -> metres(unit, p.centreOffline()))
-                .number("area for 8 of 10, " + unit.symbol() + "\u00B2", 150, p -> area(unit, p.ellipse(SHARE)))
-                .number("distance to the target, " + unit.symbol(), 170, p -> range(unit, p.distanceToTarget()))
-                .text("chance to miss by more", 260, this::misses);
+                .text("Configuration", 110, ShotPattern::label).number("Shots", 60, p -> String.valueOf(p.shots()))
+                .number("Carry, " + unit.symbol(), 90, p -> metres(unit, p.centreCarry()))
+                .number("Offline, " + unit.symbol(), 90, p -> metres(unit, p.centreOffline()))
+                .number("Area for 8 of 10, " + unit.symbol() + "\u00B2", 150, p -> area(unit, p.ellipse(SHARE)))
+                .number("Distance to the target, " + unit.symbol(), 170, p -> range(unit, p.distanceToTarget()))
+                .text("Chance to miss by more", 260, this::misses);
         table.getItems().setAll(comparison.patterns());
         table.rowsShown(Math.max(1, comparison.patterns().size()));
         VBox notes = new VBox(Sheets.STEP / 2);
@@ -107,16 +108,16 @@ final class OtherSheets {
         for (SpreadComparison spread : comparison.spread()) {
             DataTable<SpreadComparison.SpreadFigures> table = new DataTable<SpreadComparison.SpreadFigures>(
                     "spread of " + spread.metric().text(), "Too few shots.")
-                    .text("configuration", 120, SpreadComparison.SpreadFigures::label)
-                    .number("shots", 60, f -> String.valueOf(f.shots()))
+                    .text("Configuration", 120, SpreadComparison.SpreadFigures::label)
+                    .number("Shots", 60, f -> String.valueOf(f.shots()))
                     .number("SD as read", 100, f -> f.sd() == null ? NONE : text.mean(spread.metric(), f.sd()))
                     .number("SD, shrunk", 190, f -> sd(spread.metric(), f.shrunkSd()))
-                    .number("steadiest", 130, f -> PairRow.chance(f.probabilitySteadiest()))
-                    .text("against the reference", 260, f -> spread.ratio(f.configurationId(), comparison.referenceId())
+                    .number("Steadiest", 130, f -> PairRow.chance(f.probabilitySteadiest()))
+                    .text("Against the reference", 260, f -> spread.ratio(f.configurationId(), comparison.referenceId())
                             .map(words::ofSpread).orElse("the reference"));
             table.getItems().setAll(spread.configurations());
             table.rowsShown(Math.max(1, spread.configurations().size()));
-            VBox section = Sheets.section(text.heading(spread.metric()) + (spread.primary() ? ", named by the goal" : ""),
+            VBox section = Sheets.section(Words.capitalised(text.heading(spread.metric())) + (spread.primary() ? ", named by the goal" : ""),
                     table);
             spread.sentences().forEach(line -> section.getChildren().add(Sheets.hint(line)));
             sheet.getChildren().add(section);
@@ -137,15 +138,15 @@ final class OtherSheets {
         int decimals = unit == Unit.INCH ? 3 : 1;
         for (SizeResponse response : comparison.sizeResponses()) {
             DataTable<SizeResponse.Point> table = new DataTable<SizeResponse.Point>("sizes", "No sizes.")
-                    .text("configuration", 120, SizeResponse.Point::label)
-                    .number("diameter, " + unit.symbol(), 120,
+                    .text("Configuration", 120, SizeResponse.Point::label)
+                    .number("Diameter, " + unit.symbol(), 120,
                             p -> numbers.format(unit.fromInternal(p.diameterMm()), decimals))
                     .number(text.heading(response.metric()), 200, p -> sd(response.metric(), p.estimate()));
             table.getItems().setAll(response.points());
             table.rowsShown(Math.max(1, response.points().size()));
             String place = response.place() == SizeResponse.Place.UPPER_HAND ? "under the upper hand"
                     : "under the lower hand";
-            sheet.getChildren().add(Sheets.section(text.heading(response.metric()) + " by size " + place,
+            sheet.getChildren().add(Sheets.section(Words.capitalised(text.heading(response.metric())) + " by size " + place,
                     Sheets.text(response.sentence()), table));
         }
         return sheet;
@@ -154,14 +155,14 @@ final class OtherSheets {
     Node feel() {
         List<Standing> answered = comparison.overall().stream().filter(s -> s.feel() != null).toList();
         DataTable<Standing> table = new DataTable<Standing>("feel by configuration", "Nothing was answered.")
-                .text("configuration", 120, Standing::label)
-                .number("comfort, 1\u20137", 100, s -> mean(s.feel().comfort()))
-                .number("control, 1\u20137", 100, s -> mean(s.feel().control()))
-                .number("confidence, 1\u20137", 110, s -> mean(s.feel().confidence()))
-                .text("head", 140, s -> FeelWords.side(s.feel().headWeight(), "too light", "too heavy"))
-                .text("size", 140, s -> FeelWords.side(s.feel().size(), "too thin", "too thick"))
-                .text("would play it", 100, s -> FeelWords.wouldPlay(s.feel()))
-                .text("in a word", 220, s -> FeelWords.words(test, s.configurationId()));
+                .text("Configuration", 120, Standing::label)
+                .number("Comfort, 1\u20137", 100, s -> mean(s.feel().comfort()))
+                .number("Control, 1\u20137", 100, s -> mean(s.feel().control()))
+                .number("Confidence, 1\u20137", 110, s -> mean(s.feel().confidence()))
+                .text("Head", 140, s -> FeelWords.side(s.feel().headWeight(), "too light", "too heavy"))
+                .text("Size", 140, s -> FeelWords.side(s.feel().size(), "too thin", "too thick"))
+                .text("Would play it", 100, s -> FeelWords.wouldPlay(s.feel()))
+                .text("In a word", 220, s -> FeelWords.words(test, s.configurationId()));
         table.getItems().setAll(answered);
         table.rowsShown(Math.max(1, answered.size()));
         VBox sheet = new VBox(3 * Sheets.STEP, Sheets.section("What the player felt", table));
@@ -188,10 +189,10 @@ final class OtherSheets {
             flags.getChildren().add(Sheets.quiet("No scored shot looks like a mishit."));
         }
         var rates = new DataTable<gripwright.comparison.MishitRate>("mishit rates", "No shot yet.")
-                .text("configuration", 120, gripwright.comparison.MishitRate::label)
-                .number("shots", 80, rate -> String.valueOf(rate.shots()))
-                .number("set aside", 80, rate -> String.valueOf(rate.setAside()))
-                .number("rate, with its 95 % interval", 220, rate -> rate.rate() == null ? NONE
+                .text("Configuration", 120, gripwright.comparison.MishitRate::label)
+                .number("Shots", 80, rate -> String.valueOf(rate.shots()))
+                .number("Set aside", 80, rate -> String.valueOf(rate.setAside()))
+                .number("Rate, with its 95 % interval", 220, rate -> rate.rate() == null ? NONE
                         : percent(rate.rate().value()) + " (" + percent(rate.rate().interval().low()) + " to "
                                 + percent(rate.rate().interval().high()) + ")");
         rates.getItems().setAll(comparison.mishitRates());

@@ -10,11 +10,15 @@ import gripwright.comparison.Standing;
 import gripwright.desktop.support.DataTable;
 import gripwright.desktop.support.PictureCanvas;
 import gripwright.desktop.support.Sheets;
+import gripwright.desktop.support.Words;
 import gripwright.model.ClubTest;
 import gripwright.model.Configuration;
+import gripwright.model.Metric;
 import gripwright.model.ReadingText;
 import gripwright.units.NumberText;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -78,7 +82,7 @@ final class OverallSheet {
         if (!advice.conflict().isBlank()) {
             box.getChildren().add(Sheets.text(advice.conflict()));
         }
-        advice.reasons().forEach(reason -> box.getChildren().add(Sheets.text(reason)));
+        advice.reasons().stream().filter(reason -> !reason.equals(advice.headline())).forEach(reason -> box.getChildren().add(Sheets.text(reason)));
         box.getChildren().add(fittersAdvice());
         return box;
     }
@@ -103,7 +107,7 @@ final class OverallSheet {
         choice.getItems().addAll(test.configurations());
         choice.setValue(model.advised());
         choice.valueProperty().addListener((observed, before, now) -> model.advise(now));
-        HBox line = new HBox(Sheets.STEP, Sheets.quiet("the fitter advises"), choice);
+        HBox line = new HBox(Sheets.STEP, Sheets.quiet("The fitter advises"), choice);
         line.setAlignment(Pos.CENTER_LEFT);
         return line;
     }
@@ -111,21 +115,21 @@ final class OverallSheet {
     private Node standing() {
         NumberText numbers = NumberText.withDecimalMark(text.decimalMark());
         DataTable<Standing> table = new DataTable<Standing>("standing of the configurations", "Nothing to stand on yet.")
-                .text("configuration", 140, this::name)
-                .number("best choice", 150, s -> PairRow.chance(s.probabilityBest()))
-                .number("expected gain, in d", 130,
+                .text("Configuration", 140, this::name)
+                .number("Best choice", 130, s -> PairRow.chance(s.probabilityBest()))
+                .number("Expected gain, in d", 130,
                         s -> s.expectedGain() == null ? NONE : numbers.formatSigned(s.expectedGain(), 1))
-                .number("worth changing for", 150, s -> PairRow.chance(s.probabilityWorthIt()))
-                .number("feel, 0 to 1", 90, s -> s.feel() == null || s.feel().score() == null ? NONE
+                .number("Worth changing for", 130, s -> PairRow.chance(s.probabilityWorthIt()))
+                .number("Feel, 0 to 1", 90, s -> s.feel() == null || s.feel().score() == null ? NONE
                         : numbers.format(s.feel().score(), 2));
+        guardrails().forEach((sentence, metric) -> table.number(heading(metric), 110, s -> kept(s, sentence)));
         table.getItems().setAll(comparison.overall());
         table.rowsShown(Math.max(1, comparison.overall().size()));
-        VBox rails = new VBox(Sheets.STEP / 2);
-        comparison.overall().stream().filter(s -> !s.guardrails().isEmpty())
-                .forEach(s -> rails.getChildren().add(Sheets.text(s.label() + ": " + guardrails(s) + ".")));
-        return Sheets.section("Choosing, which is not claiming", table, rails,
-                Sheets.hint("d is the smallest difference that matters. The chance of being the best choice is for choosing something today; what is proven are the "
-                        + "verdicts of each metric."));
+        String guarded = guardrails().keySet().stream().map(sentence -> " Kept means: " + sentence + ".")
+                .collect(Collectors.joining());
+        return Sheets.section("Choosing, which is not claiming", table,
+                Sheets.hint("d is the smallest difference that matters." + guarded + " The chance of being the best choice "
+                        + "is for choosing something today; what is proven are the verdicts of each metric."));
     }
 
     private String name(Standing standing) {
@@ -133,8 +137,20 @@ final class OverallSheet {
         return standing.label() + reference;
     }
 
-    private static String guardrails(Standing standing) {
-        return standing.guardrails().stream().map(check -> check.sentence() + ": "
-                + PairRow.chance(check.probabilityKept())).collect(Collectors.joining("; "));
+    /** The guardrails that were checked, in words, each with the key of its metric. */
+    private Map<String, String> guardrails() {
+        Map<String, String> sentences = new LinkedHashMap<>();
+        comparison.overall().forEach(standing -> standing.guardrails()
+                .forEach(check -> sentences.putIfAbsent(check.sentence(), check.metricKey())));
+        return sentences;
+    }
+
+    private static String heading(String metricKey) {
+        return Words.capitalised(Metric.ofKey(metricKey).map(Metric::text).orElse(metricKey)) + " kept";
+    }
+
+    private static String kept(Standing standing, String sentence) {
+        return standing.guardrails().stream().filter(check -> check.sentence().equals(sentence)).findFirst()
+                .map(check -> PairRow.chance(check.probabilityKept())).orElse(NONE);
     }
 }

@@ -1,5 +1,6 @@
 package gripwright.desktop.compare;
 
+import gripwright.desktop.support.Words;
 import gripwright.model.Metric;
 
 /**
@@ -35,7 +36,7 @@ record Topic(Kind kind, Metric metric, String title, boolean primary) {
     }
 
     static Topic of(Metric metric, boolean primary) {
-        return new Topic(Kind.METRIC, metric, metric.text(), primary);
+        return new Topic(Kind.METRIC, metric, Words.capitalised(metric.text()), primary);
     }
 
     /** Whether it is the same topic, whatever the goal says of it now. */

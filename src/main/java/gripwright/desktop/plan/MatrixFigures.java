@@ -49,7 +49,7 @@ final class MatrixFigures {
     }
 
     String gripMass(PlanCheck.Column column) {
-        return number(Quantity.MASS, column.gripMassGrams(), 1 + decimals(Quantity.MASS));
+        return number(Quantity.MASS, column.gripMassGrams(), decimals(Quantity.MASS));
     }
 
     String swingweight(PlanCheck.Column column) {
@@ -59,7 +59,7 @@ final class MatrixFigures {
 
     String clubMass(PlanCheck.Column column) {
         return column.balance() == null ? ""
-                : number(Quantity.MASS, column.balance().totalMassGrams(), 1 + decimals(Quantity.MASS));
+                : number(Quantity.MASS, column.balance().totalMassGrams(), decimals(Quantity.MASS));
     }
 
     String balancePoint(PlanCheck.Column column) {

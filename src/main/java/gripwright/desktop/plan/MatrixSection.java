@@ -98,10 +98,10 @@ final class MatrixSection {
         line("Grip", columns, column -> wrapped(column.gripName()));
         line("Full wraps", columns, column -> field(new EntryField(column.fullWraps())));
         line("Lower wraps", columns, column -> field(new EntryField(column.lowerWraps())));
-        line("beginning at" + length, columns, column -> field(new EntryField(column.lowerFrom())));
+        line("Lower wraps from" + length, columns, column -> field(new EntryField(column.lowerFrom())));
         line("Tape", columns, column -> wrapped(column.tapeName()));
         line("Ballast" + mass, columns, column -> field(new EntryField(column.ballast())));
-        line("from the butt end" + length, columns, column -> field(new EntryField(column.ballastAt())));
+        line("Ballast at" + length, columns, column -> field(new EntryField(column.ballastAt())));
         line("Head mass added" + mass, columns, column -> field(new EntryField(column.headMass())));
         if (!model.physicalClubs().isEmpty()) {
             line("On club", columns, this::club);
@@ -117,7 +117,7 @@ final class MatrixSection {
         }
         line("Size", columns, column -> wrapped(column.figure(figures::size)));
         line("Grip as built" + mass, columns, column -> figure(column.figure(figures::gripMass)));
-        line("Swingweight", columns, column -> field(prompted(new EntryField(column.swingweightRead()).columns(5),
+        line("Swingweight", columns, column -> field(prompted(new EntryField(column.swingweightRead()),
                 column.figure(figures::swingweight))));
         line("Whole club" + mass, columns, column -> field(prompted(new EntryField(column.totalMassRead()),
                 column.figure(figures::clubMass))));
@@ -162,7 +162,8 @@ final class MatrixSection {
     }
 
     private static Node field(EntryField field) {
-        return field.withoutUnit();
+        field.input().getStyleClass().add("gw-number");
+        return field.withoutUnit().wide(COLUMN);
     }
 
     private static EntryField prompted(EntryField field, ObservableValue<String> predicted) {
@@ -183,6 +184,7 @@ final class MatrixSection {
     private static Label figure(ObservableValue<String> text) {
         Label label = new Label();
         label.getStyleClass().add("gw-matrix-figure");
+        label.setPrefWidth(COLUMN);
         label.textProperty().bind(text);
         return label;
     }

@@ -50,7 +50,7 @@ final class OrderSection {
         make.setMinWidth(Button.USE_PREF_SIZE);
         make.setOnAction(event -> model.make());
         model.mayMake().subscribe(may -> make.setDisable(!may));
-        GridPane form = Sheets.form();
+        GridPane form = Sheets.form(Sheets.FORM_WORD);
         Sheets.line(form, "Order", new ChoiceField<>(model.order(), List.of(Plan.Order.values()), OrderViewModel::text)
                 .named("order"), make);
         Sheets.line(form, "Rounds", new EntryField(model.rounds()).columns(NARROW).named("rounds"),

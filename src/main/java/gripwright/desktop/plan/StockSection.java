@@ -21,6 +21,7 @@ import javafx.scene.layout.VBox;
 /** The shop's stock list on the sheet: the table of grips, the chosen one beside it, and the tapes. */
 final class StockSection {
 
+    private static final int LEAST_ROWS = 2;
     private static final int ROWS = 9;
     private static final double EDITOR = 520;
 
@@ -49,9 +50,9 @@ final class StockSection {
         DataTable<Grip> table = new DataTable<>("Grips in stock", "No grip is on the list yet. Name one below, then say "
                 + "what is known of it.");
         table.setId("stock-grips");
-        table.text("Grip", 300, Grip::name).number(model.sizeHeading(), 80, model::size)
+        table.text("Grip", 270, Grip::name).number(model.sizeHeading(), 110, model::size)
                 .number(model.massHeading(), 90, model::mass).text("Texture", 76, grip -> Words.orNotSaid(grip.texture()))
-                .text("Condition", 76, grip -> Words.of(grip.condition())).rowsShown(ROWS);
+                .text("Condition", 76, grip -> Words.of(grip.condition()));
         workbench.settings().subscribe(changed -> {
             table.getColumns().get(1).setText(model.sizeHeading());
             table.getColumns().get(2).setText(model.massHeading());
@@ -60,6 +61,7 @@ final class StockSection {
         model.grips().subscribe(grips -> {
             String chosen = model.chosen().get();
             table.getItems().setAll(grips);
+            table.rowsShown(Math.max(LEAST_ROWS, Math.min(ROWS, grips.size())));
             select(table, chosen);
         });
         table.getSelectionModel().selectedItemProperty().addListener((observed, before, grip) -> {

@@ -90,8 +90,8 @@ public final class StockViewModel {
     String sizeHeading() {
         Unit unit = diameterUnit();
         double place = workbench.settings().get().balance().sizePositionMm();
-        return "At " + new gripwright.desktop.support.NumberStyle(workbench.numbers(), unit, 0, 1).write(place) + " "
-                + unit.symbol() + ", " + unit.symbol();
+        return "Diameter at " + new gripwright.desktop.support.NumberStyle(workbench.numbers(), unit, 0, 1).write(place)
+                + " " + unit.symbol();
     }
 
     String massHeading() {

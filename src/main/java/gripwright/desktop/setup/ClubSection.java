@@ -38,7 +38,7 @@ final class ClubSection {
     }
 
     VBox node() {
-        GridPane form = Sheets.form();
+        GridPane form = Sheets.form(Sheets.FORM_WORD);
         Sheets.line(form, "Club", new EntryField(model.name()).columns(12).named("club-name"),
                 new ChoiceField<>(model.kind(), List.of(ClubKind.values()), ClubKind::text).named("club-kind"));
         Sheets.line(form, "Length", new EntryField(model.length()),

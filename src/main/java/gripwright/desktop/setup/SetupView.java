@@ -61,7 +61,7 @@ public final class SetupView implements Place {
     }
 
     private VBox player() {
-        GridPane form = Sheets.form();
+        GridPane form = Sheets.form(Sheets.FORM_WORD);
         Sheets.line(form, "Player", player);
         Sheets.line(form, "Plays", new SegmentField<>(model.hand(), List.of(Handedness.values()), Handedness::text));
         Sheets.line(form, "Hand length", new EntryField(model.handLength()),
@@ -89,7 +89,7 @@ public final class SetupView implements Place {
     }
 
     private VBox day() {
-        GridPane form = Sheets.form();
+        GridPane form = Sheets.form(Sheets.FORM_WORD);
         Sheets.line(form, "Day", new EntryField(model.date()).columns(8).named("date"),
                 Sheets.quiet("year, month, day"));
         Sheets.line(form, "Ball", new EntryField(model.ball()).columns(WIDE));
@@ -100,7 +100,7 @@ public final class SetupView implements Place {
     }
 
     private VBox source() {
-        GridPane form = Sheets.form();
+        GridPane form = Sheets.form(Sheets.FORM_WORD);
         Sheets.line(form, "Readings come from", new EntryField(model.sourceName()).columns(WIDE)
                 .prompt("the shop's name for it"));
         Sheets.line(form, "Closure rate about", new ChoiceField<>(model.closureAxis(),
@@ -139,7 +139,7 @@ public final class SetupView implements Place {
         Button metric = new Button("All metric");
         metric.setOnAction(event -> model.useMetric());
         metric.setId("metric");
-        GridPane form = Sheets.form();
+        GridPane form = Sheets.form(Sheets.FORM_WORD);
         for (Dimension dimension : SetupViewModel.CHOSEN) {
             Sheets.line(form, Words.capitalised(SetupViewModel.text(dimension)), new SegmentField<>(
                     model.unit(dimension), SetupViewModel.units(dimension), Unit::symbol));

@@ -24,8 +24,9 @@ import javafx.scene.input.KeyCombination;
 public final class DataTable<T> extends TableView<T> {
 
     private static final double ROW_HEIGHT = 32;
+    private static final int LEAST_ROWS = 2;
     private static final int TIPPED_FROM = 20;
-    private static final double HEADING_HEIGHT = 46;
+    private static final double HEADING_HEIGHT = 33;
     private static final KeyCombination COPY = new KeyCodeCombination(KeyCode.C, KeyCombination.SHORTCUT_DOWN);
 
     /**
@@ -76,7 +77,7 @@ public final class DataTable<T> extends TableView<T> {
     /** Makes the table just high enough for this many rows and its heading. */
     public DataTable<T> rowsShown(int rows) {
         setPrefHeight(rows * ROW_HEIGHT + HEADING_HEIGHT);
-        setMinHeight(2 * ROW_HEIGHT);
+        setMinHeight(Math.min(rows, LEAST_ROWS) * ROW_HEIGHT + HEADING_HEIGHT);
         return this;
     }
 

@@ -23,6 +23,10 @@ public interface Entry {
     /** The unit behind the field; empty for none. */
     ReadOnlyStringProperty unit();
 
+    /** Somebody goes into the field: what was rounded to be read may be shown as it was typed. */
+    default void begin() {
+    }
+
     /** Whether the text differs from what is kept. */
     boolean isDirty();
 

@@ -29,7 +29,9 @@ public final class EntryField extends VBox {
         input.setMinWidth(USE_PREF_SIZE);
         input.textProperty().bindBidirectional(entry.text());
         input.focusedProperty().addListener((observed, before, focused) -> {
-            if (!focused) {
+            if (focused) {
+                entry.begin();
+            } else {
                 entry.commit();
             }
         });
@@ -100,6 +102,13 @@ public final class EntryField extends VBox {
     /** Says in grey, while nothing is typed, what to type. */
     public EntryField prompt(String prompt) {
         input.setPromptText(prompt);
+        return this;
+    }
+
+    /** Makes the field this wide, px, so that it lines up with its column. */
+    public EntryField wide(double width) {
+        input.setPrefWidth(width);
+        setMaxWidth(width);
         return this;
     }
 

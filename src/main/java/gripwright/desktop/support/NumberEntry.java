@@ -85,6 +85,14 @@ public final class NumberEntry implements Entry {
     }
 
     @Override
+    public void begin() {
+        if (!isDirty()) {
+            shown = style.getValue().writeToEdit(kept.getValue());
+            text.set(shown);
+        }
+    }
+
+    @Override
     public boolean isDirty() {
         return !text.get().strip().equals(shown);
     }

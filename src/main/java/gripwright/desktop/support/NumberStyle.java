@@ -14,13 +14,22 @@ import gripwright.units.Unit;
  */
 public record NumberStyle(NumberText text, Unit unit, int decimals, int mostDecimals) {
 
-    /** What is typed for an internal value; empty for null, which is 'not measured'. */
+    /** What is shown for an internal value; empty for null, which is 'not measured'. */
     public String write(Double internal) {
+        return write(internal, mostDecimals);
+    }
+
+    /** What stands in the field while it is typed in: one decimal further, where the number has it. */
+    public String writeToEdit(Double internal) {
+        return write(internal, mostDecimals + 1);
+    }
+
+    private String write(Double internal, int most) {
         if (internal == null) {
             return "";
         }
-        String written = text.format(unit.fromInternal(internal), mostDecimals);
-        int shortest = written.length() - (mostDecimals - decimals);
+        String written = text.format(unit.fromInternal(internal), most);
+        int shortest = written.length() - (most - decimals);
         int end = written.length();
         while (end > shortest && written.charAt(end - 1) == '0') {
             end--;

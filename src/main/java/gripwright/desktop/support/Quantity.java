@@ -8,7 +8,8 @@ import gripwright.units.Unit;
  * A kind of number that is typed: its dimension and how many decimals it is shown with in each unit.
  *
  * <p>Decimals are a matter of the instruments of the trade (a caliper reads 0.001 in, a scale 0.1 g); common practice, no
- * source. What is typed finer than that is kept as typed and shown a decimal or two further.
+ * source. What is typed finer than that is kept as typed. What instruments of the shop read is always shown to the same
+ * decimals, so that rows and columns can be compared; other numbers are shown as fine as they were typed.
  */
 public enum Quantity {
     /** Club speeds and ball speeds. */
@@ -58,9 +59,9 @@ public enum Quantity {
     /** Decimals that are always shown in this unit. */
     public int decimals(Unit unit) {
         return switch (this) {
-            case DIAMETER -> unit == Unit.INCH ? 3 : 1;
-            case LENGTH -> unit == Unit.INCH ? 2 : unit == Unit.CENTIMETRE ? 1 : 0;
-            case MASS -> unit == Unit.OUNCE ? 2 : 0;
+            case DIAMETER -> unit == Unit.INCH ? 3 : 2;
+            case LENGTH -> unit == Unit.MILLIMETRE ? 1 : 2;
+            case MASS -> unit == Unit.OUNCE ? 3 : 1;
             case SPEED, DISTANCE, HEIGHT, ANGLE -> 1;
             case ANGULAR_RATE -> unit == Unit.RADIAN_PER_SECOND ? 1 : 0;
             case RATIO -> 2;
@@ -71,8 +72,8 @@ public enum Quantity {
     /** The most decimals that are shown in this unit, where a number was typed that fine. */
     public int mostDecimals(Unit unit) {
         return switch (this) {
-            case COUNT -> 0;
-            case MASS, PLAIN -> decimals(unit) + 2;
+            case COUNT, LENGTH, DIAMETER, MASS -> decimals(unit);
+            case PLAIN -> decimals(unit) + 2;
             default -> decimals(unit) + 1;
         };
     }

@@ -19,6 +19,9 @@ public final class Sheets {
     /** The step of the grid that everything is set on, px. */
     public static final double STEP = 8;
 
+    /** The width that words take in the forms of a sheet, so that fields begin at the same place in all of them, px. */
+    public static final double FORM_WORD = 16 * STEP;
+
     private Sheets() {
     }
 
@@ -90,6 +93,13 @@ public final class Sheets {
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
         return label;
+    }
+
+    /** As {@link #form()}, with words that take at least this width, px. */
+    public static GridPane form(double words) {
+        GridPane form = form();
+        form.getColumnConstraints().get(0).setMinWidth(words);
+        return form;
     }
 
     /** Two columns: grey words on the left, fields on the right. */

@@ -90,11 +90,11 @@ class SetViewModelTest {
     @Test
     void theTableIsCopiedAndWritten(@TempDir Path folder) throws IOException {
         set.addUsual();
-        assertThat(set.copied()).startsWith("club\tgets\tstripped").contains("driver\t");
+        assertThat(set.copied()).startsWith("Club\tGets\tStripped").contains("driver\t");
         assertThat(set.rows().get(10).kind().kept().getValue()).isEqualTo(ClubKind.PUTTER);
         Path file = folder.resolve("set.csv");
         set.save(file);
-        assertThat(Files.readString(file)).startsWith("club,gets").contains("putter grip, as the player chooses");
+        assertThat(Files.readString(file)).startsWith("Club,Gets").contains("putter grip, as the player chooses");
         assertThat(workbench.message().get().text()).contains("Written");
         set.save(folder.resolve("nowhere").resolve("set.csv"));
         assertThat(workbench.message().get().text()).contains("Choose another folder");
@@ -104,7 +104,7 @@ class SetViewModelTest {
     void aCommaLocaleGetsSemicolons() {
         workbench.applyOrSay(ShopEdit.settings("Set mark", shop -> shop.withDecimalMark(',')));
         set.add();
-        assertThat(set.csv()).startsWith("club;gets;");
+        assertThat(set.csv()).startsWith("Club;Gets;");
     }
 
     @Test

@@ -41,6 +41,18 @@ class NumberEntryTest {
     }
 
     @Test
+    void isReadToTheDecimalsOfItsKindAndEditedAsFineAsItWasTyped() {
+        assertThat(type("7.523")).isTrue();
+        assertThat(hand.text().get()).isEqualTo("7.52");
+        hand.begin();
+        assertThat(hand.text().get()).isEqualTo("7.523");
+        assertThat(hand.isDirty()).isFalse();
+        assertThat(hand.commit()).isTrue();
+        assertThat(hand.text().get()).isEqualTo("7.52");
+        assertThat(kept()).isEqualTo(7.523 * 25.4);
+    }
+
+    @Test
     void blankMeansNotMeasuredAndNeverZero() {
         type("7.5");
         assertThat(type("  ")).isTrue();
