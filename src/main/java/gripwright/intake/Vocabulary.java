@@ -20,6 +20,15 @@ final class Vocabulary {
     private static final Set<String> SMALL_WORDS = Set.of("the", "of", "to", "at", "for", "and", "&", "a", "measured",
             "calculated", "calc", "est", "estimated", "modelled", "modeled", "reading", "value", "#");
 
+    /** Abbreviations, heeded where another word stands beside them: 'Desc' alone may be a description. */
+    private static final Map<String, String> ABBREVIATIONS = Map.ofEntries(Map.entry("spd", "speed"),
+            Map.entry("vel", "velocity"), Map.entry("dist", "distance"), Map.entry("ang", "angle"),
+            Map.entry("ht", "height"), Map.entry("dir", "direction"), Map.entry("tgt", "target"),
+            Map.entry("dev", "deviation"), Map.entry("att", "attack"), Map.entry("dyn", "dynamic"),
+            Map.entry("tot", "total"), Map.entry("desc", "descent"), Map.entry("rel", "relative"),
+            Map.entry("horiz", "horizontal"), Map.entry("vert", "vertical"), Map.entry("diff", "difference"),
+            Map.entry("clubhead", "club head"), Map.entry("clubface", "club face"));
+
     private static final Map<String, Set<ColumnMeaning>> TERMS = terms();
 
     private Vocabulary() {
@@ -39,23 +48,27 @@ final class Vocabulary {
 
     private static void delivery(Map<String, Set<ColumnMeaning>> terms) {
         put(terms, Metric.CLUB_SPEED, "clubhead speed", "club head speed", "head speed", "swing speed", "club velocity",
-                "clubhead velocity", "club spd", "chs", "club speed impact");
+                "clubhead velocity", "club spd", "chs", "club speed impact",
+                "club head velocity", "v club");
         put(terms, Metric.CLUB_PATH, "path", "swing path", "path angle", "club path angle", "clubhead path",
-                "club head path", "head path");
+                "club head path", "head path", "horizontal path", "path in out", "club path in out", "path impact");
         put(terms, Metric.FACE_ANGLE, "face", "club face", "clubface", "club face angle", "clubface angle",
-                "face to target", "face target angle", "face angle to target", "face direction");
+                "face to target", "face target angle", "face angle to target", "face direction",
+                "face impact", "club face impact", "face angle impact");
         put(terms, Metric.FACE_TO_PATH, "face path", "ftp", "f2p", "face to path angle", "face path angle",
-                "face angle to path", "club face to path", "clubface to path");
+                "face angle to path", "club face to path", "clubface to path",
+                "face relative path", "face angle relative path", "face path difference", "face angle minus path",
+                "face minus path");
         put(terms, Metric.ATTACK_ANGLE, "angle of attack", "aoa", "attack", "club attack angle", "vertical path");
-        put(terms, Metric.DYNAMIC_LOFT, "delivered loft", "loft at impact", "impact loft", "dyn loft", "dynamic loft angle");
-        put(terms, Metric.DYNAMIC_LIE, "delivered lie", "lie at impact", "impact lie", "dyn lie", "dynamic lie angle");
+        put(terms, Metric.DYNAMIC_LOFT, "delivered loft", "loft at impact", "impact loft", "dyn loft", "dynamic loft angle", "effective loft");
+        put(terms, Metric.DYNAMIC_LIE, "delivered lie", "lie at impact", "impact lie", "dyn lie", "dynamic lie angle", "toe up down");
         put(terms, Metric.CLOSURE_RATE, "rate of closure", "roc", "face closure rate", "closing rate", "closure",
                 "face closing rate", "face rotation rate", "closure speed");
         put(terms, Metric.STRIKE_SIDEWAYS, "strike heel toe", "heel toe", "strike horizontal", "horizontal strike",
                 "strike x", "impact x", "horizontal impact", "impact horizontal", "horizontal impact location",
                 "horizontal impact position", "impact heel toe", "strike point heel toe", "impact toe heel",
                 "strike sideways", "lateral impact", "horizontal strike point", "strike point sideways",
-                "horizontal face impact", "strike toe");
+                "horizontal face impact", "strike toe", "strike lateral", "impact offset heel toe");
         put(terms, Metric.STRIKE_UP, "strike low high", "low high", "strike vertical", "vertical strike", "strike y",
                 "impact y", "vertical impact", "impact vertical", "vertical impact location",
                 "vertical impact position", "impact low high", "strike point low high", "strike height",
@@ -63,25 +76,28 @@ final class Vocabulary {
     }
 
     private static void flight(Map<String, Set<ColumnMeaning>> terms) {
-        put(terms, Metric.BALL_SPEED, "ball velocity", "ball spd", "initial ball speed", "ball launch speed");
+        put(terms, Metric.BALL_SPEED, "ball velocity", "ball spd", "initial ball speed", "ball launch speed",
+                "launch speed", "launch velocity", "initial velocity ball", "v ball");
         put(terms, Metric.SPEED_RATIO, "ball club speed ratio", "ball to club ratio", "ball club ratio",
                 "smash factor", "smash", "speed ratio ball club");
         put(terms, Metric.START_DIRECTION, "launch direction", "horizontal launch", "horizontal launch angle",
                 "launch angle horizontal", "launch horizontal", "azimuth", "launch azimuth", "start line",
                 "starting direction", "ball direction", "ball start direction", "initial direction", "hla",
-                "side angle", "launch h", "start angle", "start dir", "launch dir");
+                "side angle", "launch h", "start angle", "start dir", "launch dir", "start line l r", "start direction l r");
         put(terms, Metric.LAUNCH_ANGLE, "launch", "vertical launch", "vertical launch angle", "launch angle vertical",
-                "launch vertical", "vla", "launch v", "ball launch angle", "launch elevation");
+                "launch vertical", "vla", "launch v", "ball launch angle", "launch elevation",
+                "take off angle", "takeoff angle");
         put(terms, Metric.APEX, "apex height", "peak height", "max height", "maximum height", "height", "ball height",
                 "peak", "height apex", "max ball height");
         put(terms, Metric.DESCENT_ANGLE, "angle of descent", "descent", "landing angle", "land angle", "descending angle");
         put(terms, Metric.SPIN_RATE, "spin", "total spin", "ball spin", "ball spin rate", "total spin rate");
         put(terms, Metric.SPIN_AXIS, "axis tilt", "spin tilt", "axis", "spin axis angle", "spin axis tilt",
                 "tilt of spin axis", "tilt axis", "ball spin axis");
-        put(terms, Metric.CARRY, "carry distance", "carry dist", "carry length", "distance carry", "ball carry");
+        put(terms, Metric.CARRY, "carry distance", "carry dist", "carry length", "distance carry", "ball carry", "carry flat");
         put(terms, Metric.OFFLINE, "off line", "side", "side carry", "lateral", "lateral deviation", "deviation",
                 "side distance", "carry offline", "offline distance", "lateral carry", "carry side distance",
-                "carry deviation", "side dist", "offline carry", "side deviation", "lateral offset");
+                "carry deviation", "side dist", "offline carry", "side deviation", "lateral offset",
+                "offline l r", "side l r", "deviation from line", "deviation from target line", "distance from target line");
         put(terms, Metric.TOTAL, "total distance", "total dist", "total length", "distance total", "carry and roll");
     }
 
@@ -123,6 +139,7 @@ final class Vocabulary {
         putUnsure(terms, Metric.DYNAMIC_LIE, "lie", "lie angle");
         putUnsure(terms, Metric.OFFLINE, "total side", "side total", "total offline", "offline total");
         putUnsure(terms, Metric.CLUB_PATH, "swing direction");
+        putUnsure(terms, Metric.CLOSURE_RATE, "face rotation");
     }
 
     private static void put(Map<String, Set<ColumnMeaning>> terms, Metric metric, String... names) {
@@ -150,7 +167,8 @@ final class Vocabulary {
         String[] all = words.split("[ ,;]+");
         for (String word : all) {
             if (!word.isEmpty() && !SMALL_WORDS.contains(word)) {
-                sorted.add(word);
+                String whole = all.length > 1 ? ABBREVIATIONS.getOrDefault(word, word) : word;
+                sorted.addAll(Arrays.asList(whole.split(" ")));
             }
         }
         return sorted.isEmpty() ? String.join(" ", Arrays.asList(all)) : String.join(" ", sorted);

@@ -210,4 +210,30 @@ class SurprisingFilesTest {
         assertThat(result.rows()).hasSize(3);
         assertThat(result.problems()).isEmpty();
     }
+
+    /** Headings as people of the trade write them (common practice, no source), in several abbreviations. */
+    @ParameterizedTest
+    @CsvSource({
+        "Clubhead Spd (mph), clubSpeed", "Swing spd mph, clubSpeed", "V club [m/s], clubSpeed",
+        "Ball vel. (m/s), ballSpeed", "Launch speed (km/h), ballSpeed", "Path in/out, clubPath",
+        "Face ang., faceAngle", "Face to tgt (deg), faceAngle", "Clubface at impact, faceAngle",
+        "Face rel. to path, faceToPath", "Face to path diff, faceToPath", "Att. angle, attackAngle",
+        "Effective loft, dynamicLoft", "Strike lateral (mm), strikeSideways",
+        "Start line L/R, startDirection", "Horiz. launch, startDirection", "Take-off angle, launchAngle",
+        "Peak ht (ft), apex", "Desc. angle, descentAngle", "Tot. spin, spinRate", "Carry flat (yd), carry",
+        "Dev. from line (m), offline", "Offline L/R (yd), offline", "Tot. dist. (yd), total",
+    })
+    void abbreviationsOfTheTradeAreKnown(String heading, String key) {
+        assertThat(HeaderText.of(heading).meanings()).extracting(ColumnMeaning::key).containsExactly(key);
+    }
+
+    /** What looks like a reading of the catalogue and is none: taken for one, it would be worse than not known. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Spin loft", "Spin efficiency", "Side spin (rpm)", "Swing plane", "Static loft", "Shaft lean",
+        "Low point (in)", "Apex time", "Apex distance", "Hang time (s)", "Flight time", "Landing height", "Descent speed",
+        "Carry total", "Target carry", "Distance to pin", "Curve (yd)", "Roll", "Dispersion", "Impact angle", "Handle height",
+        "Grip pressure", "Grip size", "Swingweight", "Ball type", "Tempo", "Desc", "Dev", "Max", "Launch L/R", "Temp (°C)"})
+    void whatIsNoReadingOfTheCatalogueIsTakenForNone(String heading) {
+        assertThat(HeaderText.of(heading).meanings()).isEmpty();
+    }
 }
