@@ -109,7 +109,7 @@ record FileLines(List<FileHeader> headers, List<DataLine> data, List<SkippedLine
                 continue;
             }
             boolean named = column.is(ColumnRole.SHOT_ID) || column.is(ColumnRole.TIME) || column.is(ColumnRole.DATE);
-            if (named && SummaryWords.isSummary(text)) {
+            if (named && (SummaryWords.isSummary(text) || SummaryWords.endsClear(text))) {
                 return true;
             }
         }

@@ -125,7 +125,7 @@ final class RowReading {
     void reportOnTheWhole(List<FileHeader> headers) {
         if (linesWithOldId > 0) {
             problems.add(new Problem(Problem.Severity.NOTE, source, firstLineWithOldId, null, "",
-                    "The numbering of the shots begins again here with other readings; " + linesWithOldId
+                    "The numbering of the shots begins again here; " + linesWithOldId
                             + " of them were taken as further shots. Look whether any shot is there twice."));
         }
         if (linesLikeAnother > 0) {

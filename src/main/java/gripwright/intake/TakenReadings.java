@@ -119,6 +119,7 @@ final class TakenReadings {
 
         private final Map<String, Integer> metRows = new HashMap<>();
         private final Set<Candidate> met = Collections.newSetFromMap(new IdentityHashMap<>());
+        private String lastRow = "";
 
         /** How many identical rows this pass has met so far. */
         int occurrence(String rowKey) {
@@ -136,6 +137,7 @@ final class TakenReadings {
                 met.add(row);
             }
             metRows.merge(row.rowKey, 1, Integer::sum);
+            lastRow = row.rowKey;
             return outcome;
         }
 
@@ -154,7 +156,7 @@ final class TakenReadings {
                 }
             }
             if (metBefore) {
-                return row.isUnmistakable() ? Outcome.REPEATED
+                return row.isUnmistakable() || row.rowKey.equals(lastRow) ? Outcome.REPEATED
                         : row.id.isEmpty() ? Outcome.NEW : Outcome.NEW_WITH_OLD_ID;
             }
             for (Candidate before : named) {

@@ -141,14 +141,24 @@ class SurprisingFilesTest {
     @Test
     void aLineThatStandsTwiceWithItsNumberAndManyReadingsIsOneShotAndSaidToBe() {
         String line = "1,40.12,150.3,-1.2\n";
-        IntakeResult result = read("Shot,Club speed (m/s),Carry (m),Face (right +)\n" + line + line + "2,41,151,1\n");
+        IntakeResult result = read("Shot,Club speed (m/s),Carry (m),Face (right +)\n" + line + "2,41,151,1\n" + line);
 
         assertThat(result.rows()).hasSize(2);
         assertThat(result.alreadyTaken()).isZero();
         assertThat(result.problems()).singleElement().satisfies(problem -> {
-            assertThat(problem.line()).isEqualTo(3);
+            assertThat(problem.line()).isEqualTo(4);
             assertThat(problem.severity()).isEqualTo(Problem.Severity.NOTE);
         });
+    }
+
+    @Test
+    void aLineThatStandsTwiceInARowWithItsNumberIsOneShot() {
+        String text = "Shot,Club speed (m/s)\n1,40\n1,40\n2,41\n";
+        IntakeResult first = read(text);
+
+        assertThat(first.rows()).hasSize(2);
+        assertThat(first.problems()).extracting(Problem::line).containsExactly(3);
+        assertThat(read(LEFT, "shots.csv", text, first.shots()).rows()).isEmpty();
     }
 
     /** An export that grows goes by another name each time it is made. */
@@ -194,6 +204,14 @@ class SurprisingFilesTest {
         assertThat(result.rows()).hasSize(2);
         assertThat(result.skippedLines()).filteredOn(line -> line.reason() == SkippedLine.Reason.SUMMARY)
                 .extracting(SkippedLine::line).containsExactly(4, 5, 6, 7);
+    }
+
+    @Test
+    void aLastLineWithAnotherWordForItsNumberIsTakenWithANote() {
+        IntakeResult result = read("Shot,Club speed (m/s)\n1,40\n2,41\n2 shots average,40.5\nTarget,42\n");
+
+        assertThat(result.rows()).extracting(row -> row.shot().source().shotId()).containsExactly("1", "2", "Target");
+        assertThat(result.problems()).extracting(Problem::line).containsExactly(5);
     }
 
     @Test
