@@ -49,8 +49,8 @@ public record DetectableDifference(Metric metric, int shots, int stints, double 
             test.configurations().forEach(configuration -> sizes.put(configuration.id(), new Size(0, 0)));
             Stint before = null;
             boolean counted = false;
-            for (Stint stint : test.stints()) {
-                counted = counted && before.configurationId().equals(stint.configurationId()) && !stint.changedBefore();
+            for (Stint stint : test.withoutRehearsals().stints()) {
+                counted &= stint.goesOnFrom(before);
                 int shots = scoredShots(stint);
                 if (shots > 0) {
                     Size now = sizes.get(stint.configurationId());
@@ -82,6 +82,22 @@ public record DetectableDifference(Metric metric, int shots, int stints, double 
         double difference = size.shots() < 1 || size.stints() < 1 ? Double.POSITIVE_INFINITY
                 : QUANTILES * noise * Math.sqrt(2.0 / size.shots() + 2 * stintToNoise * stintToNoise / size.stints());
         return new DetectableDifference(metric, size.shots(), size.stints(), noise, noiseIsOwn, difference);
+    }
+
+    /**
+     * The scored shots a configuration that it takes to detect a difference Δ in stints as long as now, s = n/k shots:
+     * n = 2 ((z₀.₉₇₅ + z₀.₈) σ/Δ)² (1 + ρ² s), rounded up; the formula above with k = n/s.
+     *
+     * @param wanted Δ, internal units, above zero
+     * @throws IllegalStateException where a configuration has no shot or stint, or no difference can be worked out
+     */
+    public long shotsFor(double wanted) {
+        if (!Double.isFinite(difference) || !(wanted > 0)) {
+            throw new IllegalStateException("Without a shot of each configuration, or for a difference of " + wanted
+                    + ", no number of shots can be told.");
+        }
+        double now = difference / wanted;
+        return (long) Math.ceil(shots * now * now - 1e-9);
     }
 
     /**

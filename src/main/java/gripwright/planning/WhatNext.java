@@ -30,6 +30,16 @@ public record WhatNext(String headline, String reason, String configurationId, b
      * @param verdict the verdict so far in words, for the reason; empty where there is none yet
      */
     public static WhatNext of(ClubTest test, Optional<String> verdict) {
+        return of(test, verdict, Optional.empty());
+    }
+
+    /**
+     * The same with what it would take to settle more.
+     *
+     * @param outlook how many more shots would tell, in a sentence; empty where that isn't known
+     */
+    public static WhatNext of(ClubTest whole, Optional<String> verdict, Optional<String> outlook) {
+        ClubTest test = whole.withoutRehearsals();
         if (test.configurations().isEmpty()) {
             return new WhatNext("nothing to hit yet", "Plan holds no configuration; add the gamer and one other there.",
                     null, false);
@@ -42,7 +52,7 @@ public record WhatNext(String headline, String reason, String configurationId, b
         if (hand.isPresent()) {
             return inHand(test, hand.get());
         }
-        return next(test).map(stint -> start(test, stint)).orElseGet(() -> queueEmpty(test, verdict));
+        return next(test).map(stint -> start(test, stint)).orElseGet(() -> queueEmpty(test, verdict, outlook));
     }
 
     /** The stint that is planned next. */
@@ -97,7 +107,7 @@ public record WhatNext(String headline, String reason, String configurationId, b
                 stint.configurationId(), false);
     }
 
-    private static WhatNext queueEmpty(ClubTest test, Optional<String> verdict) {
+    private static WhatNext queueEmpty(ClubTest test, Optional<String> verdict, Optional<String> outlook) {
         var counts = FairTest.distinctStints(test);
         boolean retested = counts.values().stream().anyMatch(n -> n > 1);
         Optional<Configuration> first = test.stints().stream().filter(s -> s.kind() == Stint.Kind.SCORED).findFirst()
@@ -122,7 +132,7 @@ public record WhatNext(String headline, String reason, String configurationId, b
                     scarce.get().id(), false);
         }
         return new WhatNext("the plan is done", verdict.map(v -> "So far: " + (v.endsWith(".") ? v : v + ".") + " ").orElse("")
-                + "Hit more only where it could change the advice.", null, true);
+                + outlook.orElse("Hit more only where it could change the advice."), null, true);
     }
 
     private static Optional<Configuration> shortest(ClubTest test) {

@@ -14,6 +14,7 @@ import gripwright.model.ShopSettings;
 import gripwright.model.Shot;
 import gripwright.model.Stint;
 import gripwright.planning.FairTest;
+import gripwright.planning.Outlook;
 import gripwright.planning.WhatNext;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -46,7 +47,7 @@ final class BaySheets {
                 shown.map(s -> ShotRow.of(s, chosen, text, comparison)).orElse(List.of()),
                 chosen.stream().map(Metric::text).toList(),
                 shown.map(s -> steady(test, pictures.strips(s, newest))).orElse(List.of()),
-                shown.map(s -> pictures.pattern(s, newest)).orElse(null), WhatNext.of(test, advice(comparison)),
+                shown.map(s -> pictures.pattern(s, newest)).orElse(null), WhatNext.of(test, advice(comparison), outlook(test, comparison, settings, text)),
                 FairTest.inWordsOf(text).warnings(test, drifts(comparison, pictures.metrics())),
                 SwingCount.of(session), session.tray().size(), twistReminder(test), hasRehearsal(session),
                 empty(test));
@@ -86,6 +87,10 @@ final class BaySheets {
             steady.add(new BayStrip(kept, strip.verdict(), strip.figures()));
         }
         return steady;
+    }
+
+    private static Optional<String> outlook(ClubTest test, Comparison comparison, ShopSettings settings, ReadingText text) {
+        return comparison == null ? Optional.empty() : Outlook.of(test, comparison, settings).map(o -> o.sentence(text));
     }
 
     private static Optional<String> advice(Comparison comparison) {
