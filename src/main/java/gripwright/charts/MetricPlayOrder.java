@@ -26,7 +26,7 @@ public final class MetricPlayOrder {
     public static PlayOrder of(ClubTest test, Comparison comparison, MetricComparison metric, ReadingText text) {
         Unit unit = text.unit(metric.metric());
         List<PlayOrder.Run> runs = new ArrayList<>();
-        for (Stint stint : test.stints()) {
+        for (Stint stint : test.withoutRehearsals().stints()) {
             List<Strip.Dot> dots = dots(stint, comparison, metric.metric(), unit);
             if (!dots.isEmpty()) {
                 Mark mark = Mark.of(test.configuration(stint.configurationId()).orElseThrow());

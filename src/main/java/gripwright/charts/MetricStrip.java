@@ -37,7 +37,7 @@ public final class MetricStrip {
      * @param newestShotId the shot drawn larger; null for none
      */
     public MetricStrip(ClubTest test, Comparison comparison, ReadingText text, String newestShotId) {
-        this.test = test;
+        this.test = test.withoutRehearsals();
         this.comparison = comparison;
         this.text = text;
         this.newestShotId = newestShotId;

@@ -53,7 +53,7 @@ public final class TestPattern {
     private static List<Pattern.Point> points(ClubTest test, Configuration configuration, Comparison comparison,
             Unit unit, String newestShotId) {
         List<Pattern.Point> points = new ArrayList<>();
-        for (Stint stint : test.stints()) {
+        for (Stint stint : test.withoutRehearsals().stints()) {
             if (!stint.configurationId().equals(configuration.id())) {
                 continue;
             }

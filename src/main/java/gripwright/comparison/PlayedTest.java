@@ -3,7 +3,6 @@ package gripwright.comparison;
 import gripwright.model.ClubTest;
 import gripwright.model.Configuration;
 import gripwright.model.Metric;
-import gripwright.model.Shot;
 import gripwright.model.Stint;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,7 +13,7 @@ import java.util.function.Predicate;
 /**
  * A test laid out in the order of play: who hit what, when, and which shots are scored.
  *
- * @param test the test
+ * @param test the test without the rehearsal shots that are left out
  * @param configurations its configurations
  * @param shots all shots in the order of play
  * @param rehearsalsLeftOut rehearsal shots that were left out since the test also holds real ones
@@ -27,39 +26,27 @@ record PlayedTest(ClubTest test, List<Configuration> configurations, List<Played
         for (Configuration configuration : test.configurations()) {
             indexes.put(configuration.id(), indexes.size());
         }
-        List<Shot> all = test.stints().stream().flatMap(s -> s.shots().stream()).toList();
-        boolean onlyRehearsed = all.stream().allMatch(Shot::rehearsal);
+        ClubTest compared = test.withoutRehearsals();
         List<PlayedShot> played = new ArrayList<>();
         Stint before = null;
         int run = -1;
-        int swing = 0;
-        int leftOut = 0;
-        for (Stint stint : test.stints()) {
+        for (Stint stint : compared.stints()) {
             if (stint.shots().isEmpty()) {
                 continue;
             }
-            if (before == null || isChange(before, stint)) {
-                run++;
-            }
+            run += stint.goesOnFrom(before) ? 0 : 1;
             before = stint;
             for (int index = 0; index < stint.shots().size(); index++) {
-                Shot shot = stint.shots().get(index);
-                if (shot.rehearsal() && !onlyRehearsed) {
-                    leftOut++;
-                    continue;
-                }
-                swing++;
-                played.add(new PlayedShot(shot, stint, indexes.get(stint.configurationId()), run, swing,
-                        stint.isScoredAt(index)));
+                played.add(new PlayedShot(stint.shots().get(index), stint, indexes.get(stint.configurationId()), run,
+                        played.size() + 1, stint.isScoredAt(index)));
             }
         }
-        return new PlayedTest(test, test.configurations(), List.copyOf(played), leftOut);
+        int leftOut = shots(test) - shots(compared);
+        return new PlayedTest(compared, test.configurations(), List.copyOf(played), leftOut);
     }
 
-    private static boolean isChange(Stint before, Stint stint) {
-        return stint.changedBefore() || !before.configurationId().equals(stint.configurationId())
-                || (stint.physicalClubId() != null && before.physicalClubId() != null
-                && !stint.physicalClubId().equals(before.physicalClubId()));
+    private static int shots(ClubTest test) {
+        return test.stints().stream().mapToInt(s -> s.shots().size()).sum();
     }
 
     /** This test with only some of its shots; swings and runs keep their numbers. */

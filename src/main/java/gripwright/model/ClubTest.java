@@ -119,6 +119,19 @@ public record ClubTest(String id, TestClub club, List<PhysicalClub> physicalClub
         return new ClubTest(id, club, physicalClubs, configurations, referenceId, plan, stints);
     }
 
+    /**
+     * This test as it is compared: without rehearsal shots where it holds real ones, as if they had never been hit; a test
+     * that was only rehearsed stays as it is.
+     */
+    public ClubTest withoutRehearsals() {
+        List<Shot> all = stints.stream().flatMap(s -> s.shots().stream()).toList();
+        if (all.stream().noneMatch(Shot::rehearsal) || all.stream().allMatch(Shot::rehearsal)) {
+            return this;
+        }
+        return withStints(stints.stream()
+                .map(s -> s.withShots(s.shots().stream().filter(shot -> !shot.rehearsal()).toList())).toList());
+    }
+
     public ClubTest withStints(List<Stint> stints) {
         return new ClubTest(id, club, physicalClubs, configurations, referenceId, plan, stints);
     }

@@ -72,6 +72,15 @@ public record Stint(String id, String configurationId, Kind kind, State state, i
         return kind == Kind.SCORED && index >= settlingSwings;
     }
 
+    /**
+     * Whether it goes on from the stint before, so that the two count as one: the same configuration on the same club, and
+     * nothing changed in between. False where there is none before.
+     */
+    public boolean goesOnFrom(Stint before) {
+        return before != null && !changedBefore && configurationId.equals(before.configurationId)
+                && (physicalClubId == null || before.physicalClubId == null || physicalClubId.equals(before.physicalClubId));
+    }
+
     /** The shots that go into the comparison: of a scored stint, past its settling swings, not set aside. */
     public List<Shot> scoredShots() {
         List<Shot> scored = new ArrayList<>();

@@ -62,7 +62,8 @@ public final class FairTest {
     }
 
     /** All warnings of a test, the ones that can still be cured first. */
-    public List<Warning> warnings(ClubTest test, List<Drift> drifts) {
+    public List<Warning> warnings(ClubTest whole, List<Drift> drifts) {
+        ClubTest test = whole.withoutRehearsals();
         List<Warning> warnings = new ArrayList<>();
         tiring(test).ifPresent(warnings::add);
         uneven(test).ifPresent(warnings::add);
@@ -78,8 +79,7 @@ public final class FairTest {
         Stint before = null;
         boolean counted = false;
         for (Stint stint : test.stints()) {
-            boolean same = before != null && before.configurationId().equals(stint.configurationId());
-            counted &= same && !stint.changedBefore();
+            counted &= stint.goesOnFrom(before);
             if (stint.kind() == Stint.Kind.SCORED && !counted) {
                 test.configuration(stint.configurationId()).ifPresent(c -> counts.merge(c, 1, Integer::sum));
                 counted = true;

@@ -259,6 +259,18 @@ class ComparerPitfallsTest {
         assertThat(speed(only).configuration("id-B").orElseThrow().shots()).isEqualTo(3);
     }
 
+    @Test
+    void aRehearsalDoesNotUseUpTheSettlingSwings() {
+        Session session = SessionBuilder.of("A", "B").goal(FASTER)
+                .stint("A", Metric.CLUB_SPEED, 50, 51, 20, 38, 38.3, 37.7).last(s -> s.withSettlingSwings(1)
+                        .withShots(java.util.stream.IntStream.range(0, 6)
+                                .mapToObj(i -> s.shots().get(i).withRehearsal(i < 2)).toList()))
+                .stint("B", Metric.CLUB_SPEED, 39, 38.6, 39.1).build();
+        Comparison comparison = compare(session);
+        assertThat(comparison.configurations().get(0).scored()).isEqualTo(3);
+        assertThat(speed(comparison).configuration("id-A").orElseThrow().mean()).isCloseTo(38, within(1e-9));
+    }
+
     private static Stint rehearsed(Stint stint) {
         return stint.withShots(stint.shots().stream().map((Shot s) -> s.withRehearsal(true)).toList());
     }

@@ -125,6 +125,26 @@ class ComparisonReferenceTest {
     }
 
     @Test
+    void anotherReferenceTurnsTheFiguresRound() {
+        String last = id(EXPECTED.get("overall").get(3).get("label"));
+        Comparison other = Comparer.withSettings(ShopSettings.usual()).compare(SESSION, SESSION.tests().get(0), last);
+        for (JsonNode e : EXPECTED.get("metrics")) {
+            MetricComparison m = other.metric(Metric.ofKey(e.get("metric").asText()).orElseThrow()).orElseThrow();
+            for (JsonNode q : e.get("differences")) {
+                Difference d = m.differences().stream().filter(x -> x.of().equals(id(q.get("of")))
+                        && x.against().equals(id(q.get("against")))).findFirst().orElse(null);
+                if (d != null) {
+                    drawn("P(gain > d)", d.probabilityMatters(), q.get("matters"));
+                    drawn("P(gain < -d)", d.probabilityHarms(), q.get("harms"));
+                    drawn("P(gain > d), adjusted", d.probabilityMattersAdjusted(), q.get("mattersAdjusted"));
+                    drawn("P(gain < -d), adjusted", d.probabilityHarmsAdjusted(), q.get("harmsAdjusted"));
+                }
+            }
+            assertThat(m.differences()).anyMatch(x -> x.against().equals(last) && !x.of().equals(last));
+        }
+    }
+
+    @Test
     void theBestOfEachMetricUnderThePriorForChoosing() {
         EXPECTED.get("best").fields().forEachRemaining(entry -> {
             MetricComparison m = COMPARISON.metric(Metric.ofKey(entry.getKey()).orElseThrow()).orElseThrow();
