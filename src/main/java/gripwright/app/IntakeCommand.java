@@ -108,14 +108,14 @@ final class IntakeCommand implements Callable<Integer> {
             return Gripwright.NOT_DONE;
         }
         Session start = before != null ? before : fresh(hand, result);
+        if (saveAs != null) {
+            mappings().keep(mapping.withName(saveAs).with(mapping.answers().and(given)));
+        }
         SessionFilling filling = filled(start, result);
         filling.problems().stream().map(Problem::text).forEach(output.err()::println);
         Session filled = filling.session();
         if (!filled.equals(before)) {
             save(files, found == null ? files.look(out) : found.file(), filled);
-        }
-        if (saveAs != null) {
-            mappings().keep(mapping.withName(saveAs).with(mapping.answers().and(given)));
         }
         long placeless = filling.problems().stream().filter(p -> p.severity() == Problem.Severity.REJECTED).count();
         output.out().println(result.sentence()

@@ -158,4 +158,23 @@ class WrongUseTest {
                 gripwright.intake.ColumnMapping.none().withName("bad")))).isNull();
         assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> mappings.named("bad"))).isNull();
     }
+
+    @Test
+    void aMappingThatCanNotBeKeptIsSaidBeforeAnythingIsWritten() throws IOException {
+        Path home = Path.of(System.getenv("GRIPWRIGHT_HOME"));
+        Files.createDirectories(home);
+        Path mappings = Files.writeString(home.resolve("mappings.json"), "{");
+        Path csv = file("shots.csv", "Shot,Face angle\n1,1\n");
+        Path out = folder.resolve("out.json");
+        try {
+            CommandRun run = CommandRun.of("intake", csv.toString(), "--out", out.toString(), "--save-mapping", "bay");
+
+            assertThat(run.code()).isEqualTo(1);
+            assertThat(run.err()).contains(mappings.toString()).contains("line 1");
+            assertThat(out).doesNotExist();
+            assertThat(mappings).hasContent("{");
+        } finally {
+            Files.delete(mappings);
+        }
+    }
 }
