@@ -110,7 +110,8 @@ final class Adviser {
         feelShare();
         String headline = (configurations.get(home).gamer() ? "Stay with " + label(home) + ", what you play now"
                 : "Stay with " + label(home)) + ": nothing tried here is likely worth a change.";
-        return new Advice(id(home), label(home), true, false, headline, "", conflict(candidate), objections.sentences(), reasons);
+        return new Advice(id(home), label(home), true, false, headline, "", conflict(candidate == home ? home : -1),
+                objections.sentences(), reasons);
     }
 
     private Advice change(int choice, double worth) {
@@ -180,7 +181,11 @@ final class Adviser {
         return most.name();
     }
 
-    /** The sentence on feel against numbers; empty where they agree or nothing was asked. */
+    /**
+     * The sentence on feel against numbers; empty where they agree or nothing was asked.
+     *
+     * @param choice what is advised for what it gains, so that one of the two decides; −1 where neither does
+     */
     private String conflict(int choice) {
         int felt = -1;
         int counted = -1;

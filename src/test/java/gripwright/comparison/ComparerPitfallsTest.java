@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import gripwright.model.Diameter;
 import gripwright.model.Direction;
 import gripwright.model.Goal;
 import gripwright.model.Guardrail;
@@ -257,6 +258,46 @@ class ComparerPitfallsTest {
         Comparison only = compare(SessionBuilder.of("A", "B").stint("B", Metric.CLUB_SPEED, 50, 51, 52)
                 .last(ComparerPitfallsTest::rehearsed).build());
         assertThat(speed(only).configuration("id-B").orElseThrow().shots()).isEqualTo(3);
+    }
+
+    /** Carries of 140 and of 180 or 100 m: only a scored shot that falls short is asked about. */
+    @Test
+    void flagsAreForScoredShotsThatFallShort() {
+        Session session = SessionBuilder.of("A", "B").goal(FASTER)
+                .stint("A", Metric.CARRY, 100, 140, 141).last(s -> s.withKind(Stint.Kind.WARM_UP))
+                .stint("A", Metric.CARRY, 100, 139, 140, 141, 140.5, 139.5, 138.8).last(s -> s.withSettlingSwings(1))
+                .stint("B", Metric.CARRY, 140, 180, 141, 139.2, 140.3, 100, 101).aside(7).build();
+        Comparison comparison = compare(session);
+        String shortOne = session.tests().get(0).stints().get(2).shots().get(5).id();
+        assertThat(comparison.flags()).extracting(MishitFlag::shotId).containsExactly(shortOne);
+    }
+
+    /** Means of a parabola with its lowest place at 23.4 mm, so that the best size is there where lower serves. */
+    @Test
+    void theBestSizeIsTheValleyWhereLowerServes() {
+        double[] sizes = {22.4, 22.9, 23.4, 23.9, 24.4};
+        for (Direction direction : new Direction[] {Direction.LOWER, Direction.HIGHER}) {
+            SessionBuilder builder = SessionBuilder.of("A", "B", "C", "D", "E").goal(Goal.open().withPrimaries(
+                    List.of(PrimaryMetric.mean(Metric.SPIN_RATE, direction))));
+            for (int k = 0; k < sizes.length; k++) {
+                double size = sizes[k];
+                builder.configuration("ABCDE".substring(k, k + 1), c -> c.withFittedDiameters(
+                        List.of(new Diameter(50.8, size), new Diameter(152.4, size - 2))));
+            }
+            for (int stint = 0; stint < 10; stint++) {
+                double off = sizes[stint % 5] - 23.4;
+                double mean = 6000 + 2000 * off * off;
+                builder.stint("ABCDE".substring(stint % 5, stint % 5 + 1), Metric.SPIN_RATE, mean - 9, mean + 12, mean - 3, mean);
+            }
+            SizeResponse response = compare(builder.build()).sizeResponses().stream()
+                    .filter(r -> r.place() == SizeResponse.Place.UPPER_HAND).findFirst().orElseThrow();
+            assertThat(response.curvature().value()).isCloseTo(4000, within(40.0));
+            if (direction == Direction.LOWER) {
+                assertThat(response.bestDiameterMm()).isCloseTo(23.4, within(0.02));
+            } else {
+                assertThat(response.bestDiameterMm()).isNull();
+            }
+        }
     }
 
     @Test

@@ -2,6 +2,7 @@ package gripwright.comparison;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -10,6 +11,9 @@ import gripwright.model.Session;
 import gripwright.model.ShopSettings;
 import gripwright.storage.SessionFile;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -152,6 +156,47 @@ class ComparisonReferenceTest {
                 drawn("P(best) in " + entry.getKey(), m.configurations().get(k).probabilityBest(), entry.getValue().get(k));
             }
         });
+    }
+
+    /** R's figures in reference/reml.csv, by reml.R: lmerTest's Satterthwaite and pbkrtest's Kenward-Roger, with drift. */
+    @Test
+    void restrictedMaximumLikelihoodWithDrift() throws Exception {
+        List<String> lines;
+        try (InputStream in = ComparisonReferenceTest.class.getResourceAsStream(FOLDER + "reml.csv")) {
+            lines = new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().skip(1).toList();
+        }
+        for (String line : lines) {
+            String[] cell = line.split(",");
+            ClassicalFigures.Reml fit = COMPARISON.metric(Metric.ofKey(cell[0]).orElseThrow()).orElseThrow().classical().reml();
+            assertThat(fit.driftIncluded()).isTrue();
+            assertThat(fit.stintSd()).as(line).isCloseTo(number(cell[4]), withinPercentage(1e-3));
+            assertThat(fit.residualSd()).as(line).isCloseTo(number(cell[5]), withinPercentage(1e-3));
+            pair(line, fit.satterthwaite(), cell, 6);
+            pair(line, fit.kenwardRoger(), cell, 8);
+        }
+        assertThat(lines).hasSize(24);
+    }
+
+    private static double number(String text) {
+        return Double.parseDouble(text);
+    }
+
+    private static void pair(String line, List<ClassicalFigures.PairTest> tests, String[] cell, int from) {
+        ClassicalFigures.PairTest test = tests.stream().filter(t -> Set.of(t.of(), t.against()).equals(Set.of(cell[1], cell[2])))
+                .findFirst().orElseThrow();
+        assertThat(test.estimate()).as(line).isCloseTo((test.of().equals(cell[1]) ? 1 : -1) * number(cell[3]), withinPercentage(1e-2));
+        assertThat(test.df()).as(line).isCloseTo(number(cell[from]), withinPercentage(1e-3));
+        assertThat(test.p()).as(line).isCloseTo(number(cell[from + 1]), withinPercentage(1e-3));
+    }
+
+    /** The reference gives C a probability of 0.29 to be worth a change, below the 0.60 that advice asks for. */
+    @Test
+    void theAdviceKeepsTheGamerAndNeitherFeelNorNumbersAreSaidToDecide() {
+        assertThat(COMPARISON.advice().label()).isEqualTo("A");
+        assertThat(COMPARISON.advice().keepsGamer()).isTrue();
+        assertThat(COMPARISON.advice().reasons()).anyMatch(r -> r.startsWith("C stands first, but is worth more"));
+        assertThat(COMPARISON.advice().conflict()).startsWith("Numbers and feel disagree: the numbers lean to C, the player "
+                + "prefers B").doesNotContain("decide");
     }
 
     @Test
