@@ -109,8 +109,8 @@ public final class MetricStrip {
                 centre == null ? null : unit.fromInternal(centre),
                 bounded ? unit.fromInternal(interval.low()) : null,
                 bounded ? unit.fromInternal(interval.high()) : null,
-                figuresText(metric.metric(), centre, bounded ? interval : null), words(metric, configuration, reference),
-                reference);
+                figuresText(metric.metric(), centre, bounded ? interval : null),
+                centre == null && !reference ? "" : words(metric, configuration, reference), reference);
     }
 
     private String massText(Configuration configuration) {

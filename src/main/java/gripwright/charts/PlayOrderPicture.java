@@ -24,7 +24,7 @@ public final class PlayOrderPicture implements Picture {
     @Override
     public void draw(Graphics2D graphics, Rectangle2D area, Look look) {
         double left = area.getX() + look.textSize() * 4;
-        double top = area.getY() + look.textSize() * 2.2;
+        double top = area.getY() + look.textSize() * 2.7;
         Rectangle2D plot = new Rectangle2D.Double(left, top, Math.max(1, area.getMaxX() - left - look.textSize()),
                 Math.max(1, area.getMaxY() - top - look.textSize() * 2));
         drawHead(graphics, area, plot, look);

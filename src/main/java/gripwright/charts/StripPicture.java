@@ -71,7 +71,8 @@ public final class StripPicture implements Picture {
         }
         double gap = look.textSize() * 1.2;
         double left = area.getX() + look.textSize() * 1.7 + label + gap;
-        double right = area.getMaxX() - (words > 0 ? words + gap : 0) - (figures > 0 ? figures + gap : 0) - 1;
+        double right = area.getMaxX() - (words > 0 ? words + gap : 0) - (figures > 0 ? figures + gap : 0)
+                - (words > 0 || figures > 0 ? 1 : gap);
         boolean cramped = right - left < area.getWidth() * 0.25;
         if (cramped) {
             right = Math.max(left + area.getWidth() * 0.25, area.getMaxX() - (figures > 0 ? figures + gap : 0) - 1);

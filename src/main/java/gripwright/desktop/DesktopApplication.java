@@ -44,11 +44,19 @@ public final class DesktopApplication {
     private void open(ExecutorService background) {
         Theme.loadFonts();
         Workbench workbench = new Workbench(services, background, Platform::runLater);
+        Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> failed(workbench, failure));
         Stage stage = new Stage();
         stage.setOnHidden(event -> {
             Platform.exit();
             closed.countDown();
         });
         new WorkbenchWindow(workbench).open(stage);
+    }
+
+    /** Says that something failed in the window, which goes on, and leaves the details in the log. */
+    private static void failed(Workbench workbench, Throwable failure) {
+        System.getLogger(DesktopApplication.class.getName()).log(System.Logger.Level.ERROR, "Failed in the window", failure);
+        workbench.sayProblem("Something failed here that should not have. Nothing is lost: go on in another place, and tell "
+                + "whoever looks after the program what you did (" + failure.getClass().getSimpleName() + ").");
     }
 }

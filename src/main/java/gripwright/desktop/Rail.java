@@ -7,9 +7,15 @@ import java.util.Map;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 
-/** The rail of the seven places, in the order of work, each with the digit that goes there. */
+/**
+ * The rail of the seven places, in the order of work, each with the digit that goes there.
+ *
+ * <p>It is one stop of the Tab key, the place that is shown; Up and Down go to the places above and below.
+ */
 final class Rail extends VBox {
 
     private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
@@ -25,6 +31,19 @@ final class Rail extends VBox {
             getChildren().add(button);
         }
         workbench.place().subscribe(this::mark);
+        addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.UP || event.getCode() == KeyCode.DOWN) {
+                PlaceKey.ofDigit(workbench.place().get().digit() + (event.getCode() == KeyCode.DOWN ? 1 : -1))
+                        .ifPresent(next -> go(workbench, next));
+                event.consume();
+            }
+        });
+    }
+
+    /** Goes to a place and stays on the rail, so that the next arrow goes on. */
+    private void go(Workbench workbench, PlaceKey next) {
+        workbench.place().set(next);
+        focus(next);
     }
 
     private static Button button(PlaceKey place) {
@@ -39,7 +58,10 @@ final class Rail extends VBox {
     }
 
     private void mark(PlaceKey here) {
-        buttons.forEach((place, button) -> button.pseudoClassStateChanged(HERE, place == here));
+        buttons.forEach((place, button) -> {
+            button.pseudoClassStateChanged(HERE, place == here);
+            button.setFocusTraversable(place == here);
+        });
     }
 
     /** Gives the focus to the place that is shown. */

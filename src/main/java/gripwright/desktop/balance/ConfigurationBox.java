@@ -11,10 +11,10 @@ import javafx.util.StringConverter;
 /** A drop-down of the configurations of the test in view, bound both ways to the chosen one. */
 final class ConfigurationBox extends ComboBox<Configuration> {
 
-    private static final double WIDTH = 280;
+    private static final double WIDTH = 352;
     private static final double MOST_WIDTH = 440;
 
-    private static final int LONGEST = 36;
+    private static final int LONGEST = 44;
 
     private boolean showing;
 

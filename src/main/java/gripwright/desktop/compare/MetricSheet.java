@@ -19,6 +19,7 @@ import gripwright.model.ReadingText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 
@@ -118,8 +119,7 @@ final class MetricSheet {
         MetricModel model = metric.model();
         if (model != null) {
             String unit = text.unit(metric.metric()).symbol();
-            notes.add("Shot to shot it varies by " + text.mean(metric.metric(), model.residualSd()) + " " + unit
-                    + " (SD), stint to stint by " + text.mean(metric.metric(), model.stintSd()) + " " + unit + ".");
+            noise(model, unit).ifPresent(notes::add);
             if (model.driftOverSession() != null) {
                 notes.add("Over the session it drifted by "
                         + text.difference(metric.metric(), model.driftOverSession().value()) + " " + unit + " ("
@@ -131,6 +131,17 @@ final class MetricSheet {
             notes.add("The source works this reading out of a model; it did not measure it.");
         }
         return notes;
+    }
+
+    /** How much it varies, as far as the shots can tell; empty where they can't at all, as with one shot each. */
+    private Optional<String> noise(MetricModel model, String unit) {
+        if (model.residualSd() == null) {
+            return Optional.empty();
+        }
+        String stints = model.stintSd() == null ? ""
+                : ", stint to stint by " + text.mean(metric.metric(), model.stintSd()) + " " + unit;
+        return Optional.of("Shot to shot it varies by " + text.mean(metric.metric(), model.residualSd()) + " " + unit
+                + " (SD)" + stints + ".");
     }
 
     private Node classical() {

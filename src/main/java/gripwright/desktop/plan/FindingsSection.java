@@ -43,7 +43,9 @@ final class FindingsSection {
         Label time = Sheets.text("");
         time.textProperty().bind(model.time());
         VBox sights = new VBox(2 * Sheets.STEP);
-        model.sights().subscribe(now -> sights.getChildren().setAll(now.stream().map(this::sight).toList()));
+        model.sights().subscribe(now -> sights.getChildren().setAll(
+                now.stream().allMatch(FindingsViewModel.Sight::visible) ? now.stream().map(this::sight).toList()
+                        : List.of(Sheets.text(now.get(0).sentence()))));
         return Sheets.section("Time, and what could be seen", time, sights);
     }
 

@@ -40,14 +40,17 @@ public final class FindingsViewModel {
 
     private final Workbench workbench;
     private final Derived<PlanCheck> check;
+    /** Held here: a binding that only a subscriber knows is thrown away with the next garbage. */
+    private final ObservableValue<List<Sight>> sights;
 
     FindingsViewModel(Workbench workbench, Derived<PlanCheck> check) {
         this.workbench = workbench;
         this.check = check;
+        sights = Bindings.createObjectBinding(this::sightsNow, workbench.revision(), workbench.comparison().value());
     }
 
-    /** What could be seen of one metric: the strip and the sentence that stands under it. */
-    record Sight(Strip strip, String sentence) {
+    /** What could be seen of one metric, if anything: the strip and the sentence that stands under it. */
+    record Sight(Strip strip, String sentence, boolean visible) {
     }
 
     /** Sentences on what can be told apart, the most important first. */
@@ -132,8 +135,12 @@ public final class FindingsViewModel {
         int shots = hit.stream().mapToInt(stint -> stint.shots().size()).sum();
         int scored = hit.stream().mapToInt(stint -> stint.scoredShots().size()).sum();
         return Words.count(hit.size(), "stint") + (hit.size() == 1 ? " is hit: " : " are hit: ")
-                + Words.count(shots, "shot") + ", of which " + scored + (scored == 1 ? " counts. " : " count. ")
+                + Words.count(shots, "shot") + counting(scored)
                 + (ahead.swings() == 0 ? "Nothing more is planned." : "Ahead: " + words(ahead, test) + ".");
+    }
+
+    private static String counting(int scored) {
+        return scored == 0 ? ", of which none counts. " : ", of which " + scored + (scored == 1 ? " counts. " : " count. ");
     }
 
     private static String words(SessionTime ahead, ClubTest test) {
@@ -148,7 +155,7 @@ public final class FindingsViewModel {
 
     /** What could be seen of each primary metric; of face angle and club speed while there is none. */
     ObservableValue<List<Sight>> sights() {
-        return Bindings.createObjectBinding(this::sightsNow, workbench.revision(), workbench.comparison().value());
+        return sights;
     }
 
     private List<Sight> sightsNow() {
@@ -190,9 +197,9 @@ public final class FindingsViewModel {
         Strip.Row row = new Strip.Row(Mark.of(reference), "", List.of(), planned ? 0.0 : null,
                 planned ? -seen : null, planned ? seen : null, "", "", true);
         Strip strip = new Strip(text.heading(found.metric()), word(found.metric(), false), word(found.metric(), true),
-                Scale.covering(new double[] {-reach, reach}, TICKS), new Strip.Band(-matters, matters, "doesn't matter"),
+                Scale.covering(new double[] {-reach, reach}, TICKS), new Strip.Band(-matters, matters, "doesn\u2019t matter"),
                 List.of(row), workbench.settings().get().decimalMark());
-        return new Sight(strip, sentence(found, text, seen, matters, from));
+        return new Sight(strip, sentence(found, text, seen, matters, from), planned);
     }
 
     private String word(Metric metric, boolean higher) {
@@ -203,7 +210,7 @@ public final class FindingsViewModel {
     private String sentence(DetectableDifference found, ReadingText text, double seen, double matters,
             String from) {
         if (!Double.isFinite(seen)) {
-            return "Nothing can be seen until every configuration has a stint.";
+            return "Nothing can be seen until every configuration has a stint with shots that count.";
         }
         String unit = text.unit(found.metric()).symbol();
         String number = text.mean(found.metric(), found.difference()) + (unit.isEmpty() || "\u00B0".equals(unit) ? unit

@@ -3,6 +3,7 @@ package gripwright.desktop.support;
 import gripwright.units.ParsedNumber;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -25,6 +26,9 @@ public final class NumberEntry implements Entry {
         MEANS_NOT_MEASURED,
         IS_A_PROBLEM
     }
+
+    /** What a refusal says at its end in internal units; what was typed stands above it in the shop's. */
+    private static final Pattern INTERNAL_NUMBER = Pattern.compile(", but is [-\\d.E]+\\.$");
 
     private final String name;
     private final Blank blank;
@@ -114,7 +118,7 @@ public final class NumberEntry implements Entry {
         if (refused.isEmpty()) {
             restore();
         } else {
-            problem.set(refused.get());
+            problem.set(INTERNAL_NUMBER.matcher(refused.get()).replaceFirst("."));
         }
         return refused.isEmpty();
     }

@@ -128,7 +128,12 @@ public final class Sheets {
         if (behind.length > 0) {
             HBox row = new HBox(STEP, field);
             row.getChildren().addAll(behind);
-            row.setAlignment(Pos.CENTER_LEFT);
+            for (Node one : behind) {
+                if (one instanceof Label words) {
+                    words.setMinWidth(Region.USE_PREF_SIZE);
+                    words.getStyleClass().add("gw-form-word");
+                }
+            }
             content = row;
         }
         form.addRow(form.getRowCount(), label, content);

@@ -27,7 +27,7 @@ import javafx.scene.layout.VBox;
 public abstract class TopicPlace<T> implements Place {
 
     private static final PseudoClass STRONG = PseudoClass.getPseudoClass("strong");
-    private static final double HEAD = 7 * Sheets.STEP;
+    private static final double HEAD = 8 * Sheets.STEP;
 
     private final PlaceKey key;
     private final ObjectProperty<T> chosen;
@@ -69,7 +69,7 @@ public abstract class TopicPlace<T> implements Place {
         head.getChildren().addAll(Sheets.spring(), state);
         head.setAlignment(Pos.CENTER_LEFT);
         head.setMinHeight(HEAD);
-        head.setPadding(new Insets(Sheets.STEP, 3 * Sheets.STEP, 0, 4 * Sheets.STEP));
+        head.setPadding(new Insets(1.5 * Sheets.STEP, 3 * Sheets.STEP, 0, 4 * Sheets.STEP));
         root.getStyleClass().add("gw-page");
     }
 

@@ -53,6 +53,12 @@ class NumberEntryTest {
     }
 
     @Test
+    void aRefusalNamesNoNumberInOtherUnits() {
+        assertThat(type("-4")).isFalse();
+        assertThat(hand.problem().get()).contains("above zero").endsWith(".").doesNotContain("101.6");
+    }
+
+    @Test
     void blankMeansNotMeasuredAndNeverZero() {
         type("7.5");
         assertThat(type("  ")).isTrue();
