@@ -25,18 +25,30 @@ public record HeadMass(double grams, Way way, boolean feasible, String sentence)
         NOTHING("nothing"),
         TAPE("tape on the head"),
         SCREW_OR_TIP("screw, or tip weight in the shaft"),
-        HEAVIER_HEAD("heavier head"),
+        HEAVIER_HEAD("heavier head", "More than a correction: look for a heavier head."),
         TAKE_OFF("take off"),
-        LIGHTER_HEAD("lighter head");
+        LIGHTER_HEAD("lighter head", "The head would have to lose mass, which is not done at this bench: a lighter screw where the head has one, a heavier grip or a butt"
+                + " weight goes that way.");
 
         private final String text;
+        private final String cure;
 
         Way(String text) {
+            this(text, "");
+        }
+
+        Way(String text, String cure) {
             this.text = text;
+            this.cure = cure;
         }
 
         public String text() {
             return text;
+        }
+
+        /** What to do instead where the bench can't do it, the same for any mass; else empty. */
+        public String cure() {
+            return cure;
         }
     }
 

@@ -9,13 +9,16 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.DoubleSummaryStatistics;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 
 /** Draws a {@link Pattern} from above, the same scale both ways, the target line upright. */
 public final class PatternPicture implements Picture {
 
     private static final double LEAST_SPAN = 20;
+    /** An outline may widen the picture by this share of what the shots span, each way; past that it is cut. */
+    private static final double MOST_WIDENING = 0.5;
 
     private final Pattern pattern;
 
@@ -79,33 +82,64 @@ public final class PatternPicture implements Picture {
     }
 
     private View view(Rectangle2D plot) {
-        double[] offline = DoubleStream.concat(DoubleStream.of(pattern.targetOffline()),
-                spread(true)).toArray();
-        double[] carry = DoubleStream.concat(
-                pattern.targetCarry() == null ? DoubleStream.empty() : DoubleStream.of(pattern.targetCarry()),
-                spread(false)).toArray();
-        double lowX = DoubleStream.of(offline).min().orElse(0);
-        double highX = DoubleStream.of(offline).max().orElse(0);
-        double lowY = DoubleStream.of(carry).min().orElse(0);
-        double highY = DoubleStream.of(carry).max().orElse(0);
-        double spanX = Math.max(LEAST_SPAN, (highX - lowX) * 1.1);
-        double spanY = Math.max(LEAST_SPAN, (highY - lowY) * 1.1);
+        Range across = range(true);
+        Range out = range(false);
+        double spanX = Math.max(LEAST_SPAN, across.span() * 1.1);
+        double spanY = Math.max(LEAST_SPAN, out.span() * 1.1);
         double perUnit = Math.min(plot.getWidth() / spanX, plot.getHeight() / spanY);
-        return new View((lowX + highX) / 2, (lowY + highY) / 2, perUnit, plot);
+        return new View(across.middle(), out.middle(), perUnit, plot);
     }
 
-    private DoubleStream spread(boolean sideways) {
-        Stream<Pattern.Group> groups = pattern.groups().stream();
-        return groups.flatMapToDouble(group -> DoubleStream.concat(
-                group.points().stream().mapToDouble(p -> sideways ? p.offline() : p.carry()),
-                group.ellipses().stream().flatMapToDouble(e -> {
-                    double turn = Math.toRadians(e.degrees());
-                    double half = sideways
-                            ? Math.hypot(e.semiMajor() * Math.cos(turn), e.semiMinor() * Math.sin(turn))
-                            : Math.hypot(e.semiMajor() * Math.sin(turn), e.semiMinor() * Math.cos(turn));
-                    double centre = sideways ? e.offline() : e.carry();
-                    return DoubleStream.of(centre - half, centre + half);
-                }))).filter(Double::isFinite);
+    /** Whether an outline is so wide that the picture cuts it: few shots know little of the next one. */
+    public boolean cutsAnOutline() {
+        return cuts(true) || cuts(false);
+    }
+
+    private boolean cuts(boolean sideways) {
+        Range shown = range(sideways);
+        return Range.of(outlines(sideways)).map(wanted -> wanted.low() < shown.low() || wanted.high() > shown.high())
+                .orElse(false);
+    }
+
+    /** From one value to another, in units of the range. */
+    private record Range(double low, double high) {
+
+        static Optional<Range> of(DoubleStream values) {
+            DoubleSummaryStatistics all = values.filter(Double::isFinite).summaryStatistics();
+            return all.getCount() == 0 ? Optional.empty() : Optional.of(new Range(all.getMin(), all.getMax()));
+        }
+
+        double span() {
+            return high - low;
+        }
+
+        double middle() {
+            return (low + high) / 2;
+        }
+    }
+
+    /** What is shown one way: target and shots, widened for the outlines as far as that goes. */
+    private Range range(boolean sideways) {
+        DoubleStream target = sideways ? DoubleStream.of(pattern.targetOffline())
+                : pattern.targetCarry() == null ? DoubleStream.empty() : DoubleStream.of(pattern.targetCarry());
+        DoubleStream shots = pattern.groups().stream().flatMapToDouble(group ->
+                group.points().stream().mapToDouble(p -> sideways ? p.offline() : p.carry()));
+        Range kept = Range.of(DoubleStream.concat(target, shots)).orElse(new Range(0, 0));
+        double most = MOST_WIDENING * Math.max(LEAST_SPAN, kept.span());
+        return Range.of(outlines(sideways)).map(wanted -> new Range(
+                Math.min(kept.low(), Math.max(wanted.low(), kept.low() - most)),
+                Math.max(kept.high(), Math.min(wanted.high(), kept.high() + most)))).orElse(kept);
+    }
+
+    private DoubleStream outlines(boolean sideways) {
+        return pattern.groups().stream().flatMap(group -> group.ellipses().stream()).flatMapToDouble(e -> {
+            double turn = Math.toRadians(e.degrees());
+            double half = sideways
+                    ? Math.hypot(e.semiMajor() * Math.cos(turn), e.semiMinor() * Math.sin(turn))
+                    : Math.hypot(e.semiMajor() * Math.sin(turn), e.semiMinor() * Math.cos(turn));
+            double centre = sideways ? e.offline() : e.carry();
+            return DoubleStream.of(centre - half, centre + half);
+        });
     }
 
     private void drawGrid(Graphics2D graphics, Rectangle2D plot, View view, Look look) {
@@ -168,7 +202,9 @@ public final class PatternPicture implements Picture {
             double b = ellipse.semiMinor() * view.perUnit();
             Shape shape = turn.createTransformedShape(new Ellipse2D.Double(-a, -b, 2 * a, 2 * b));
             graphics.setColor(new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), look.dark() ? 40 : 26));
-            graphics.fill(shape);
+            if (view.plot().contains(shape.getBounds2D())) {
+                graphics.fill(shape);
+            }
             graphics.setColor(colour);
             graphics.setStroke(new BasicStroke(1.2f));
             graphics.draw(shape);

@@ -147,10 +147,12 @@ final class PlayerSection {
         if (pattern.groups().stream().allMatch(group -> group.points().isEmpty())) {
             return;
         }
-        Map<String, Object> object = object(pictures, new PatternPicture(pattern), width * PATTERN_WIDTH,
+        PatternPicture picture = new PatternPicture(pattern);
+        Map<String, Object> object = object(pictures, picture, width * PATTERN_WIDTH,
                 width * PATTERN_HEIGHT);
         boolean ellipses = pattern.groups().stream().anyMatch(group -> !group.ellipses().isEmpty());
-        object.put("caption", ellipses ? "Each outline should hold eight of ten future shots with that grip." : "");
+        object.put("caption", ellipses ? "Each outline should hold eight of ten future shots with that grip."
+                + (picture.cutsAnOutline() ? " The widest, from few shots, go off the picture." : "") : "");
         content.put("patternPicture", object);
     }
 

@@ -71,7 +71,7 @@ final class WorkOrderRow {
         cells.add(cell(club.shaftDiameters().isEmpty() ? NONE : length(club.shaftDiameters().get(0).diameterMm(), 3),
                 "number"));
         if (club.kind() == ClubKind.PUTTER) {
-            cells.add(cell("as the player chooses; other rules hold", "words"));
+            cells.add(cell("as the player chooses", "words"));
         } else {
             cells.add(cell(grip(row), "words"));
         }
@@ -109,27 +109,46 @@ final class WorkOrderRow {
         if (configuration == null) {
             return "not decided";
         }
-        return configuration.grip().name();
+        return configuration.label();
     }
 
-    /** Each grip that goes on, once, with how it goes on: core, and where the rib or the pattern stands. */
+    /** Each configuration that goes on, once, with how it goes on; the rows name it by its label. */
     List<Map<String, Object>> grips(List<SetPlan.Row> rows) {
         Map<String, Map<String, Object>> grips = new LinkedHashMap<>();
         for (SetPlan.Row row : rows) {
             Configuration configuration = row.club().kind() == ClubKind.PUTTER ? null : configuration(row);
             if (configuration != null) {
-                Grip grip = configuration.grip();
-                grips.putIfAbsent(grip.name(), Map.of("name", grip.name(), "how", how(grip)));
+                grips.putIfAbsent(configuration.id(), Map.of("label", configuration.label(),
+                        "name", configuration.grip().name(), "how", how(configuration)));
             }
         }
         return List.copyOf(grips.values());
     }
 
-    private String how(Grip grip) {
-        String core = grip.coreMm() == null ? "core not measured: look at the mouth of the grip"
-                : "core " + length(grip.coreMm(), 3) + " " + unit.symbol();
-        return core + "; " + (grip.ribbed() ? "ribbed: rib at the back, square to the face"
-                : "round: pattern square to the face");
+    /** Core, where the rib or the pattern stands, where lower wraps begin and end, ballast, stretch. */
+    private String how(Configuration configuration) {
+        Grip grip = configuration.grip();
+        List<String> how = new ArrayList<>();
+        how.add(grip.coreMm() == null ? "core not measured: look at the mouth of the grip"
+                : "core " + withUnit(grip.coreMm(), 3));
+        how.add(grip.ribbed() ? "ribbed, rib at the back, square to the face" : "round, pattern square to the face");
+        BuildUp tested = configuration.buildUp();
+        if (tested.lowerWraps() > 0) {
+            how.add("lower wraps" + (tested.lowerFromMm() == null ? "" : " from " + withUnit(tested.lowerFromMm(), 2))
+                    + (tested.lowerToMm() == null ? " to the end" : " to " + withUnit(tested.lowerToMm(), 2)));
+        }
+        if (tested.ballastGrams() > 0) {
+            how.add(numbers.format(tested.ballastGrams(), 1) + "\u00A0g of ballast at "
+                    + withUnit(tested.ballastPositionMm(), 2));
+        }
+        if (tested.stretchMm() > 0) {
+            how.add("stretched by " + withUnit(tested.stretchMm(), 2));
+        }
+        return String.join("; ", how);
+    }
+
+    private String withUnit(Double mm, int inchDecimals) {
+        return mm == null ? NONE : length(mm, inchDecimals) + "\u00A0" + unit.symbol();
     }
 
     private String wraps(SetPlan.Row row) {
@@ -138,23 +157,10 @@ final class WorkOrderRow {
         if (configuration == null || build == null) {
             return NONE;
         }
-        BuildUp tested = configuration.buildUp();
-        StringBuilder text = new StringBuilder(build.fullWraps() == 0 ? "none" : build.fullWraps() + " full");
-        if (build.lowerWraps() > 0) {
-            text.append(", ").append(build.lowerWraps()).append(" lower");
-            if (tested.lowerFromMm() != null) {
-                text.append(" from ").append(length(tested.lowerFromMm(), 2));
-            }
-            text.append(tested.lowerToMm() == null ? " to the end" : " to " + length(tested.lowerToMm(), 2));
-        }
-        if (tested.ballastGrams() > 0) {
-            text.append(", ").append(numbers.format(tested.ballastGrams(), 1)).append(" g ballast at ")
-                    .append(length(tested.ballastPositionMm(), 2));
-        }
-        if (tested.stretchMm() > 0) {
-            text.append(", stretched by ").append(length(tested.stretchMm(), 2));
-        }
-        return text.toString();
+        String full = build.fullWraps() == 0 ? "" : build.fullWraps() + " full";
+        String lower = build.lowerWraps() == 0 ? "" : build.lowerWraps() + " lower";
+        String both = full + (full.isEmpty() || lower.isEmpty() ? "" : ", ") + lower;
+        return both.isEmpty() ? "none" : both;
     }
 
     /** How far whole wraps stay off the size that was tested, where that shows on a caliper. */

@@ -1,5 +1,6 @@
 package gripwright.report;
 
+import gripwright.balance.HeadMass;
 import gripwright.balance.SetPlan;
 import gripwright.comparison.AdvisedSet;
 import gripwright.comparison.Comparison;
@@ -25,6 +26,9 @@ final class WorkOrderSection {
             "Let adhesive dry as its maker says. Check for twist, and that grip and head are tight, before the first "
                     + "swing. What is not a grip fitter\u2019s work (head off, bending) goes to a club maker.");
 
+    /** A set of more clubs than this stands closer, so that fourteen are one page. */
+    private static final int MANY = 10;
+
     private final Session session;
     private final List<Comparison> comparisons;
     private final ShopSettings shop;
@@ -46,6 +50,7 @@ final class WorkOrderSection {
         content.put("note", note());
         content.put("grips", rows.grips(plan.rows()));
         content.put("hasRows", !plan.rows().isEmpty());
+        content.put("many", plan.rows().size() > MANY);
         content.put("columns", rows.headings());
         content.put("rows", plan.rows().stream().map(rows::of).toList());
         List<Map<String, Object>> stockLines = plan.stock().stream().map(this::stockLine).toList();
@@ -69,7 +74,7 @@ final class WorkOrderSection {
         if (session.set().isEmpty()) {
             return "No club of the set is written down yet: add a row for each in Balance. " + tested;
         }
-        String advice = advised().map(c -> "Configuration " + c.label() + ", " + ConfigurationTable.description(c)
+        String advice = advised().map(c -> "Configuration " + c.label()
                 + (session.advisedConfigurationId() == null ? ", as the numbers choose it; the fitter has not confirmed it. "
                         : ", as the fitter advises. ")).orElse("");
         return advice + tested;
@@ -97,15 +102,15 @@ final class WorkOrderSection {
     }
 
     /** What to look at, each said once with the clubs that it is said of. */
-    private static List<String> sentences(SetPlan plan) {
+    private List<String> sentences(SetPlan plan) {
         Map<String, Set<String>> clubs = new LinkedHashMap<>();
         for (SetPlan.Row row : plan.rows()) {
-            List<String> all = new ArrayList<>(row.sentences());
-            if (row.balance() != null && row.balance().headMass() != null && !row.balance().headMass().feasible()) {
-                all.add(row.balance().headMass().sentence());
-            }
-            all.forEach(sentence ->
+            row.sentences().forEach(sentence ->
                     clubs.computeIfAbsent(sentence, key -> new LinkedHashSet<>()).add(row.club().name()));
+            HeadMass head = row.balance() == null ? null : row.balance().headMass();
+            if (head != null && !head.feasible()) {
+                clubs.computeIfAbsent(head.way().cure(), key -> new LinkedHashSet<>()).add(row.club().name());
+            }
         }
         List<String> sentences = new ArrayList<>(plan.sentences());
         clubs.forEach((sentence, names) -> sentences.add(String.join(", ", names) + ": " + sentence));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import gripwright.comparison.Comparer;
 import gripwright.model.Session;
+import gripwright.model.SetClub;
 import gripwright.model.ShopSettings;
 import gripwright.model.Stock;
 import gripwright.storage.SessionFile;
@@ -13,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -77,8 +79,22 @@ class SummaryPagesTest {
     void workOrderOfTheDemoIsOnePageWithItsSignOff() throws IOException {
         for (PaperSize paper : PaperSize.values()) {
             byte[] pdf = pdf(demo, ShopSettings.usual(), paper);
-            assertThat(page(pdf, pages(pdf))).as("%s", paper).contains("Work order", "Cord, +1/32, 57 g core 0.600 in",
+            assertThat(page(pdf, pages(pdf))).as("%s", paper).contains("Work order", "Cord, +1/32, 57 g", "core 0.600 in; round, pattern square to the face",
                     "size at 2 in", "56\u00B0 wedge", "Ventilate", "signed");
+        }
+    }
+
+    @Test
+    void fourteenClubsAreOnePage() throws IOException {
+        List<SetClub> clubs = new ArrayList<>();
+        for (int at = 0; at < 14; at++) {
+            SetClub like = demo.set().get(at % demo.set().size());
+            clubs.add(like.withId("club-" + at).withName("club number " + at));
+        }
+        for (PaperSize paper : PaperSize.values()) {
+            byte[] pdf = pdf(demo.withSet(clubs), ShopSettings.usual(), paper);
+            assertThat(page(pdf, pages(pdf))).as("%s", paper).contains("Work order", "club number 0", "club number 13",
+                    "signed");
         }
     }
 
