@@ -46,14 +46,14 @@ final class SavedMappings {
     void keep(ColumnMapping mapping) throws ProblemException {
         Map<String, Object> trees = trees();
         trees.put(mapping.name(), tree(mapping));
-        new MappingsFile().write(file, trees);
+        write(trees);
     }
 
     /** Forgets the one with this name; nothing happens where there is none. */
     void forget(String name) throws ProblemException {
         Map<String, Object> trees = trees();
         if (trees.remove(name) != null) {
-            new MappingsFile().write(file, trees);
+            write(trees);
         }
     }
 
@@ -111,6 +111,14 @@ final class SavedMappings {
     private Map<String, Object> saved() throws ProblemException {
         try {
             return new MappingsFile().read(file).value();
+        } catch (ProblemException refused) {
+            throw SessionInput.placed(refused, file);
+        }
+    }
+
+    private void write(Map<String, Object> trees) throws ProblemException {
+        try {
+            new MappingsFile().write(file, trees);
         } catch (ProblemException refused) {
             throw SessionInput.placed(refused, file);
         }

@@ -3,6 +3,7 @@ package gripwright.report;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -45,6 +46,11 @@ public final class PdfFile {
         try {
             Files.write(unfinished, pdf, StandardOpenOption.CREATE_NEW);
             return Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AccessDeniedException refused) {
+            // Nobody knows the temporary file by its name.
+            AccessDeniedException named = new AccessDeniedException(file.toString());
+            named.initCause(refused);
+            throw named;
         } finally {
             Files.deleteIfExists(unfinished);
         }

@@ -177,4 +177,21 @@ class WrongUseTest {
             Files.delete(mappings);
         }
     }
+
+    @Test
+    void aSessionThatAWindowHasInItsHandsIsLeftAlone() throws Exception {
+        Path csv = file("shots.csv", "Shot,Face angle\n1,1\n");
+        Path session = Files.copy(DEMO, folder.resolve("session.json"));
+        gripwright.storage.SessionFiles window = new gripwright.storage.SessionFiles(folder.resolve("versions"));
+        window.beat(session);
+        byte[] before = Files.readAllBytes(session);
+
+        CommandRun run = CommandRun.of("intake", csv.toString(), "--out", session.toString());
+
+        assertThat(run.code()).isEqualTo(1);
+        assertThat(run.err()).contains("in use by another window");
+        assertThat(Files.readAllBytes(session)).isEqualTo(before);
+        window.release(session);
+        assertThat(CommandRun.of("intake", csv.toString(), "--out", session.toString()).code()).isZero();
+    }
 }
