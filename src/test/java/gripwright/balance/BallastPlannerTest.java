@@ -35,6 +35,7 @@ class BallastPlannerTest {
         assertThat(plan.feasible()).isTrue();
     }
 
+    /** By hand: 20 g at (70 × 4.5 − 50 × 4.25)/20 = 5.125 in give the first moment of the heavier grip. */
     @Test
     void ballastIsMovedSoThatSwingweightComesOutEqualToo() {
         BallastPlan plan = plans(SevenIron.grip("50", 50, 4.25), SevenIron.grip("70", 70, 4.5)).get(0);

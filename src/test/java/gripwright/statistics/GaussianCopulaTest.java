@@ -12,7 +12,7 @@ class GaussianCopulaTest {
 
     @Test
     void correlationIsOfDeviationsWithinBlocksAndShrunk() {
-        // Two blocks far apart; within them y = x, then y = -x twice as often: deviations -1, 1 each.
+        // By hand, shrunk by n/(n + 10). Two blocks far apart; within them y = x, then y = -x twice as often: deviations -1, 1 each.
         double[] x = {-1, 1, 99, 101, 99, 101};
         double[] y = {-1, 1, 51, 49, 51, 49};
         int[] block = {0, 0, 1, 1, 1, 1};

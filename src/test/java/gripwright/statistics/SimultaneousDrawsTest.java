@@ -23,6 +23,7 @@ class SimultaneousDrawsTest {
         return new SimultaneousDraws(members);
     }
 
+    /** Tukey's rule in its exact case; the studentized range itself is checked against an independent quadrature elsewhere. */
     @Test
     void agreesWithTheStudentizedRange() {
         for (double shift : new double[] {-1, 0.5, 2, 3}) {
@@ -33,6 +34,7 @@ class SimultaneousDrawsTest {
         }
     }
 
+    /** By definition: of 1,001 values those with 25 below and 25 above. */
     @Test
     void quantilesAreOrderStatistics() {
         double[] values = new double[1001];
