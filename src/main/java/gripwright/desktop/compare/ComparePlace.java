@@ -109,10 +109,12 @@ public final class ComparePlace extends TopicPlace<Topic> {
         if (model.comparison().get() == null && model.derived().computing().get()) {
             return Sheets.page(PlaceKey.COMPARE, Sheets.quiet("Working it out \u2026"));
         }
-        Button toBay = new Button("Go to Bay");
-        toBay.setOnAction(event -> workbench.place().set(PlaceKey.BAY));
+        boolean nothingTried = workbench.test().get().configurations().isEmpty();
+        PlaceKey next = nothingTried ? PlaceKey.PLAN : PlaceKey.BAY;
+        Button go = new Button("Go to " + next.title());
+        go.setOnAction(event -> workbench.place().set(next));
         return Sheets.page(PlaceKey.COMPARE, Sheets.empty(
                 "Here every metric will stand by configuration, with what may be said of it and what may not.",
-                "Record the first scored shots in Bay.", toBay));
+                nothingTried ? "Choose the grips to try in Plan." : "Record the first scored shots in Bay.", go));
     }
 }

@@ -127,7 +127,8 @@ public final class FindingsViewModel {
         List<Stint> hit = test.stints().stream().filter(stint -> !stint.shots().isEmpty()).toList();
         SessionTime ahead = SessionTime.ahead(test);
         if (hit.isEmpty() && ahead.swings() == 0) {
-            return "Nothing is planned yet: choose the order of the stints below and make it.";
+            return "Nothing is planned yet: " + (test.configurations().isEmpty() ? "first add the grips to be tried."
+                    : "choose the order of the stints below and make it.");
         }
         if (hit.isEmpty()) {
             return words(ahead, test) + ".";

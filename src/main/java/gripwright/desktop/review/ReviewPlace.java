@@ -126,9 +126,12 @@ public final class ReviewPlace implements Place {
         String what = comparison != null && !comparison.metrics().isEmpty()
                 ? "Here two configurations will stand side by side; so far there is only one."
                 : "Here the player will see what got better, what got worse, and what nobody can tell yet.";
-        Button toBay = new Button("Go to Bay");
-        toBay.setOnAction(event -> workbench.place().set(PlaceKey.BAY));
-        return Sheets.empty(what, "Hit scored shots with two configurations in Bay.", toBay);
+        boolean oneTried = workbench.test().get().configurations().size() < 2;
+        PlaceKey next = oneTried ? PlaceKey.PLAN : PlaceKey.BAY;
+        Button go = new Button("Go to " + next.title());
+        go.setOnAction(event -> workbench.place().set(next));
+        return Sheets.empty(what, oneTried ? "Choose two grips or more to try in Plan."
+                : "Hit scored shots with two configurations in Bay.", go);
     }
 
     private Node headline() {

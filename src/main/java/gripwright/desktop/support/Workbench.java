@@ -61,6 +61,7 @@ public final class Workbench {
     private final BooleanProperty sheetOnly = new SimpleBooleanProperty();
     private final BooleanProperty lessMotion = new SimpleBooleanProperty();
     private String testInView;
+    private StatusMessage refusal;
     private Derived<Comparison> comparison;
     private Derived<TestBalance> balance;
 
@@ -80,6 +81,7 @@ public final class Workbench {
         services.listenToKeeping(sentence -> window.execute(() -> sayProblem(sentence)));
         store.listen(change -> project(change.after()));
         follow(first);
+        place.addListener((observed, before, now) -> leaveRefusalBehind());
     }
 
     // ---- what is shown ------------------------------------------------------------------------------------------
@@ -188,12 +190,24 @@ public final class Workbench {
 
     /** Applies an edit and, where it can't be, says why at the foot of the window. */
     public void applyOrSay(Edit edit) {
-        apply(edit).ifPresent(this::sayProblem);
+        apply(edit).ifPresent(this::sayRefusal);
     }
 
     /** Applies an edit of the shop and, where it can't be, says why at the foot of the window. */
     public void applyOrSay(ShopEdit edit) {
-        apply(edit).ifPresent(this::sayProblem);
+        apply(edit).ifPresent(this::sayRefusal);
+    }
+
+    private void sayRefusal(String sentence) {
+        sayProblem(sentence);
+        refusal = message.get();
+    }
+
+    /** Why an edit could not be is of no use in another place. */
+    private void leaveRefusalBehind() {
+        if (message.get() == refusal) {
+            message.set(StatusMessage.none());
+        }
     }
 
     /** Takes back the last edit, of the session or of the shop. */

@@ -133,4 +133,18 @@ class WorkbenchTest {
         assertThat(ball.problem().get()).isEmpty();
         assertThat(ball.value().get()).isEqualTo("one");
     }
+
+    @Test
+    void whyAnEditCouldNotBeIsLeftBehindInItsPlace() {
+        Workbench workbench = Workbenches.blank();
+        workbench.applyOrSay(new gripwright.session.Edit("Refused", session -> {
+            throw new IllegalArgumentException("This can't be.");
+        }));
+        assertThat(workbench.message().get().text()).isEqualTo("This can't be.");
+        workbench.place().set(PlaceKey.COMPARE);
+        assertThat(workbench.message().get().text()).isEmpty();
+        workbench.sayProblem("The settings can't be kept.");
+        workbench.place().set(PlaceKey.SETUP);
+        assertThat(workbench.message().get().text()).isEqualTo("The settings can't be kept.");
+    }
 }
