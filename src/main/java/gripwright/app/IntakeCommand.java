@@ -83,7 +83,8 @@ final class IntakeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        Handedness hand = hand();
+        Answers given = answers();
+        Handedness hand = hand(given);
         SessionFiles files = new SessionFiles(ApplicationFolders.ofProcess().versions());
         SessionRepository.Read found = Files.exists(out) ? files.read(out) : null;
         Session before = found == null ? null : found.session();
@@ -91,7 +92,6 @@ final class IntakeCommand implements Callable<Integer> {
             found.problems().stream().map(Problem::text).forEach(output.err()::println);
             refuseAnotherHand(before, hand);
         }
-        Answers given = answers();
         ColumnMapping mapping = mapping();
         IntakeResult result = read(hand != null ? hand : before == null ? null : before.player().hand(), before,
                 mapping, given);
@@ -168,15 +168,22 @@ final class IntakeCommand implements Callable<Integer> {
         return !missing.isEmpty();
     }
 
-    private Handedness hand() {
-        if (handed == null) {
+    /** The hand from its option or from the answer to the question, which say the same of the same player. */
+    private Handedness hand(Answers given) {
+        String answered = given.to("hand").orElse(null);
+        if (handed != null && answered != null && !handed.equalsIgnoreCase(answered)) {
+            throw new ParameterException(spec.commandLine(), "The player is said to be both " + handed + "- and "
+                    + answered + "-handed; say one.");
+        }
+        String said = handed != null ? handed : answered;
+        if (said == null) {
             return null;
         }
-        return switch (handed.toLowerCase(Locale.ROOT)) {
+        return switch (said.toLowerCase(Locale.ROOT)) {
             case "left" -> Handedness.LEFT;
             case "right" -> Handedness.RIGHT;
             default -> throw new ParameterException(spec.commandLine(),
-                    "The hand is left or right, not '" + handed + "'.");
+                    "The hand is left or right, not '" + said + "'.");
         };
     }
 
@@ -250,7 +257,12 @@ final class IntakeCommand implements Callable<Integer> {
         String shots = result.shots().stream().map(shot -> shot.source().rowKey()).collect(Collectors.joining());
         String id = "session-" + UUID.nameUUIDFromBytes((result.source() + day + shots).getBytes(StandardCharsets.UTF_8));
         Session blank = Session.blank(id, day);
-        return hand == null ? blank : blank.withPlayer(blank.player().withHand(hand));
+        if (hand == null) {
+            output.err().println("Nothing says which way the player stands: the new session takes the player as "
+                    + blank.player().hand().text() + ". Where that is wrong, begin again with --handed.");
+            return blank;
+        }
+        return blank.withPlayer(blank.player().withHand(hand));
     }
 
     /** A file that names configurations fills the first test; any other the stint in hand, or the tray without one. */

@@ -27,7 +27,14 @@ final class IntakeWords {
         ColumnRule rule = ColumnRule.of(typed.substring(0, at), parts.get(0).strip());
         for (String part : parts.subList(1, parts.size())) {
             String word = part.strip();
-            rule = word.startsWith("+") ? rule.withPlus(word.substring(1).strip()) : rule.withUnit(word);
+            if (word.startsWith("+")) {
+                rule = rule.withPlus(word.substring(1).strip());
+            } else if (rule.unit().isEmpty()) {
+                rule = rule.withUnit(word);
+            } else {
+                throw new IllegalArgumentException("The column '" + rule.heading() + "' can't be in " + rule.unit()
+                        + " and in " + word + "; name one unit.");
+            }
         }
         return rule;
     }
@@ -39,7 +46,8 @@ final class IntakeWords {
      */
     static Answers answered(Answers answers, String typed) {
         // The heading in the name of a question may hold '='; what a heading can mean holds none.
-        int at = typed.startsWith("meaning:") ? typed.lastIndexOf('=') : typed.indexOf('=');
+        boolean named = typed.startsWith("meaning:") || typed.startsWith("signs:");
+        int at = named ? typed.lastIndexOf('=') : typed.indexOf('=');
         if (at < 1) {
             throw new IllegalArgumentException("Write the answer as QUESTION=CHOICE, as the question prints it, not '"
                     + typed + "'.");

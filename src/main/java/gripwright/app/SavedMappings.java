@@ -13,10 +13,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** The shop's column mappings in their file: turned into plain trees for storage, and back. */
 final class SavedMappings {
+
+    /** Answers about the player and not about the source: the next player's files must ask again. */
+    private static final Set<String> OF_ONE_PLAYER = Set.of("hand", "rows:player");
 
     private final Path file;
 
@@ -74,7 +78,9 @@ final class SavedMappings {
         }
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("columns", columns);
-        tree.put("answers", new TreeMap<>(mapping.answers().choices()));
+        Map<String, String> answers = new TreeMap<>(mapping.answers().choices());
+        answers.keySet().removeAll(OF_ONE_PLAYER);
+        tree.put("answers", answers);
         tree.put("headings", new ArrayList<Object>(mapping.headings()));
         tree.put("files", mapping.files());
         return tree;
@@ -92,7 +98,9 @@ final class SavedMappings {
             }
             Answers answers = Answers.none();
             for (Map.Entry<?, ?> answer : ((Map<?, ?>) tree.get("answers")).entrySet()) {
-                answers = answers.with((String) answer.getKey(), (String) answer.getValue());
+                if (!OF_ONE_PLAYER.contains(answer.getKey())) {
+                    answers = answers.with((String) answer.getKey(), (String) answer.getValue());
+                }
             }
             List<String> headings = new ArrayList<>();
             if (tree.get("headings") instanceof List<?> kept) {

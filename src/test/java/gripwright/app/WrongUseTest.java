@@ -194,4 +194,58 @@ class WrongUseTest {
         window.release(session);
         assertThat(CommandRun.of("intake", csv.toString(), "--out", session.toString()).code()).isZero();
     }
+
+    /** Else the next file's 'open' would be read for a right-handed player, and nobody would know. */
+    @Test
+    void theHandThatIsAnsweredIsThePlayersFromThenOn() throws IOException {
+        Path out = folder.resolve("out.json");
+        Path one = file("one.csv", "Shot,Face angle\n1,2 open\n");
+        Path two = file("two.csv", "Shot,Face angle\n1,3 open\n");
+        assertThat(CommandRun.of("intake", one.toString(), "--out", out.toString(), "--answer", "hand=left").code()).isZero();
+        assertThat(CommandRun.of("intake", two.toString(), "--out", out.toString()).code()).isZero();
+
+        assertThat(Files.readString(out)).contains("\"hand\": \"left\"").contains("\"faceAngle\": -2.0")
+                .contains("\"faceAngle\": -3.0");
+    }
+
+    @Test
+    void theHandOfOnePlayerIsNotSavedForTheNext() throws IOException {
+        Path csv = file("one.csv", "Shot,Face angle\n1,2 open\n");
+        CommandRun.of("intake", csv.toString(), "--out", folder.resolve("a.json").toString(), "--answer", "hand=left",
+                "--save-mapping", "hand of one");
+        CommandRun next = CommandRun.of("intake", csv.toString(), "--out", folder.resolve("b.json").toString(),
+                "--mapping", "hand of one");
+
+        assertThat(next.code()).isEqualTo(1);
+        assertThat(next.err()).contains("right- or left-handed?");
+    }
+
+    @Test
+    void aHandThatNothingSaysIsSaidToBeTaken() throws IOException {
+        Path csv = file("one.csv", "Shot,Face angle\n1,2\n");
+
+        CommandRun run = CommandRun.of("intake", csv.toString(), "--out", folder.resolve("a.json").toString());
+
+        assertThat(run.err()).contains("Nothing says which way the player stands").contains("--handed");
+    }
+
+    @Test
+    void twoHandsAreWrongUse() throws IOException {
+        Path csv = file("one.csv", "Shot,Face angle\n1,2\n");
+
+        assertThat(CommandRun.of("intake", csv.toString(), "--out", folder.resolve("a.json").toString(), "--handed", "left",
+                "--answer", "hand=right").code()).isEqualTo(2);
+    }
+
+    @Test
+    void headingsAndQuestionsMayHoldAnEqualsSign() throws IOException {
+        Path csv = file("one.csv", "Shot,Head = v,Face (+ = hook)\n1,80,1\n");
+        Path out = folder.resolve("a.json");
+
+        CommandRun run = CommandRun.of("intake", csv.toString(), "--out", out.toString(), "--handed", "right",
+                "--column", "Head = v=clubSpeed,mph", "--answer", "signs:face (+ = hook)=closed");
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(Files.readString(out)).contains("\"clubSpeed\": 35.7632").contains("\"faceAngle\": -1.0");
+    }
 }
