@@ -20,6 +20,8 @@ import java.util.TreeSet;
 /** Turns lines of data into rows with a shot each, and reports every cell and line that can't be taken as it is. */
 final class RowReading {
 
+    /** In internal units; what is beyond it is a fault of the file, and would drown every other reading. */
+    private static final double LARGEST = 1e6;
     private static final Set<String> NO = Set.of("no", "n", "false", "0", "ok", "in", "counts");
     private static final Set<String> YES = Set.of("yes", "y", "true", "x", "1", "\u2713", "out");
 
@@ -179,7 +181,12 @@ final class RowReading {
                         + "The cell was left out, the rest of the line was taken.");
             } else if (cell.isNumber()) {
                 Double value = value(cell, plan);
-                if (value != null) {
+                if (value != null && Math.abs(value) > LARGEST) {
+                    String found = CellText.clean(row.cell(plan.column().position()));
+                    problem(Problem.Severity.REJECTED, row, plan.column().position() + 1, found, "'" + shortened(found)
+                            + "' is larger than any " + plan.metric().text() + " can be; the cell was left out, the rest of "
+                            + "the line was taken.");
+                } else if (value != null) {
                     values.put(plan.metric(), value);
                     warnIfOdd(row, plan, value);
                 }

@@ -254,4 +254,13 @@ class SurprisingFilesTest {
     void whatIsNoReadingOfTheCatalogueIsTakenForNone(String heading) {
         assertThat(HeaderText.of(heading).meanings()).isEmpty();
     }
+
+    @Test
+    void aNumberBeyondAnythingThatCanBeHitIsRejected() {
+        IntakeResult result = read("Shot,Club speed (m/s),Face (right +)\n1,40,1e300\n2,-9999999,1\n");
+
+        assertThat(result.rows()).extracting(row -> row.shot().readings().values().size()).containsExactly(1, 1);
+        assertThat(result.problems()).extracting(Problem::severity).containsOnly(Problem.Severity.REJECTED);
+        assertThat(result.problems()).extracting(Problem::column).containsExactly(3, 2);
+    }
 }
