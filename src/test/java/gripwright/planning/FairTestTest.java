@@ -122,6 +122,33 @@ class FairTestTest {
         assertThat(SpeedFall.within(same, List.of(same))).isEmpty();
     }
 
+    private static Stint hit(String id, double... speeds) {
+        return Stint.planned(id, "cA", Stint.Kind.SCORED, speeds.length, 0).withState(Stint.State.DONE)
+                .withShots(speeds(id, speeds, 0));
+    }
+
+    private static void fall(Stint stint, double fall, double chance, boolean alarm) {
+        SpeedFall found = SpeedFall.within(stint, List.of(stint, hit("other", 38.0, 38.4, 37.8, 38.1, 38.3))).orElseThrow();
+        assertThat(found.fall()).isCloseTo(fall, within(1e-7));
+        assertThat(found.chance()).isCloseTo(chance, within(1e-7));
+        assertThat(found.beyondNoise()).isEqualTo(alarm);
+    }
+
+    /**
+     * R 4.2.2: lm of each stint on its shot numbers, residual squares pooled over the two, pt of slope over standard error. The
+     * alarm is for one in a hundred, so that a fall that chance brings once in thirty is none; the third stint is the
+     * first with its third shot set aside.
+     */
+    @Test
+    void aFallOfSpeedAgreesWithRegressionInR() {
+        fall(hit("a", 38.2, 37.9, 38.1, 37.6, 37.5, 37.3), 0.88571429, 0.00460548, true);
+        fall(hit("b", 38.3, 38.0, 38.2, 37.8, 37.9, 37.7), 0.52857143, 0.03349867, false);
+        Stint whole = hit("c", 38.2, 37.9, 38.1, 37.6, 37.5, 37.3);
+        List<Shot> shots = new ArrayList<>(whole.shots());
+        shots.set(2, shots.get(2).withSetAsideReason("mishit"));
+        fall(whole.withShots(shots), 0.84302326, 0.00588431, true);
+    }
+
     @Test
     void aTiringPlayerIsSaid() {
         ClubTest test = test("AB", 4, 4);

@@ -62,6 +62,21 @@ class OutlookTest {
         assertThat(next.reason()).endsWith(sentence);
     }
 
+    /** With a d of 0.6 m/s club speed takes 15.9 (0.45/0.6)² = 9.0 shots, which are hit; the face's 142.3 are not. */
+    @Test
+    void whatIsHitEnoughForComesLast() throws Exception {
+        ReadingText text = ReadingText.of(SHOP, session().player().hand());
+        Session session = session().withSmallestDifferences(java.util.Map.of(Metric.CLUB_SPEED, 0.6));
+        ClubTest test = session.tests().get(0);
+        Outlook face = Outlook.of(test, Comparer.withSettings(SHOP).compare(session, test), SHOP).orElseThrow();
+        assertThat(face.shots()).isEqualTo(143);
+        assertThat(face.sentence(text)).contains("would take more than 100 shots with each");
+        Session fast = session.withGoal(session.goal().withPrimaries(session.goal().primaries().subList(2, 3)));
+        Outlook speed = Outlook.of(test, Comparer.withSettings(SHOP).compare(fast, test), SHOP).orElseThrow();
+        assertThat(speed.shots()).isEqualTo(9);
+        assertThat(speed.sentence(text)).startsWith("Enough is hit to see a difference of 1.3");
+    }
+
     @Test
     void withoutAPrimaryMetricThereIsNoOutlook() throws Exception {
         Session session = session().withGoal(Goal.open());

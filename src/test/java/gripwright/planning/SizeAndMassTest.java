@@ -20,6 +20,23 @@ class SizeAndMassTest {
         assertThat(result.finding()).isEqualTo(Finding.SEPARABLE);
     }
 
+    /**
+     * By hand: deviations of size −1.5 to 1.5; of mass −6.75, −1.75, 3.25, 5.25, r = 20.5/√(5 · 86.75) = 0.984; and
+     * −8.5, 3.5, −0.5, 5.5, r = 19/√(5 · 115) = 0.792. The limits of 0.9 and 0.7 are our judgement, no source.
+     */
+    @Test
+    void theLimitsOfTellingApart() {
+        assertThat(four(50, 55, 60, 62).correlation()).isCloseTo(0.98431, within(1e-5));
+        assertThat(four(50, 55, 60, 62).finding()).isEqualTo(Finding.CONFOUNDED);
+        assertThat(four(50, 62, 58, 64).correlation()).isCloseTo(0.79236, within(1e-5));
+        assertThat(four(50, 62, 58, 64).finding()).isEqualTo(Finding.HARDLY_SEPARABLE);
+    }
+
+    private static SizeAndMass four(double a, double b, double c, double d) {
+        return SizeAndMass.of(List.of(new Point("A", 22.0, a), new Point("B", 23.0, b), new Point("C", 24.0, c),
+                new Point("D", 25.0, d)));
+    }
+
     @Test
     void twoGripsThatDifferInBothAreConfounded() {
         SizeAndMass result = SizeAndMass.of(List.of(new Point("A", 22.9, 50.0), new Point("B", 24.4, 66.0)));

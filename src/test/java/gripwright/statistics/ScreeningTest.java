@@ -147,6 +147,21 @@ class ScreeningTest {
         assertThat(flags).noneMatch(f -> Double.isNaN(f.score()));
     }
 
+    /** By definition of the sides: the same row turned to the good side of the reading that tells it is no flag. */
+    @Test
+    void readingsThatDoNotGoTogetherOnTheGoodSideAreNone() {
+        List<OutlierSide> low = List.of(OutlierSide.LOW, OutlierSide.LOW);
+        boolean[] flagged = new boolean[2];
+        for (int side = 0; side < 2; side++) {
+            double[][] readings = Arrays.stream(correlatedRows(new Random(2), 200)).map(r -> Arrays.copyOf(r, 2))
+                .toArray(double[][]::new);
+            readings[7] = new double[] {100 + 3 * 3.1 * (side == 0 ? -1 : 1), 50};
+            flagged[side] = OutlierScreen.USUAL.flags(readings, new int[200], low).stream()
+                .anyMatch(f -> f.row() == 7 && f.cause() == OutlierFlag.Cause.READINGS_TOGETHER && f.column() == 0);
+        }
+        assertThat(flagged).containsExactly(true, false);
+    }
+
     /** Rows without anything wrong: 4 groups of 6, three readings, two of them correlated by .8. */
     @Test
     void fewGoodRowsAreFlagged() {
