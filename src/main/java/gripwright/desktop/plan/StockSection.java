@@ -50,8 +50,8 @@ final class StockSection {
         DataTable<Grip> table = new DataTable<>("Grips in stock", "No grip is on the list yet. Name one below, then say "
                 + "what is known of it.");
         table.setId("stock-grips");
-        table.text("Grip", 270, Grip::name).number(model.sizeHeading(), 110, model::size)
-                .number(model.massHeading(), 90, model::mass).text("Texture", 76, grip -> Words.orNotSaid(grip.texture()))
+        table.text("Grip", 300, Grip::name).number(model.sizeHeading(), 90, model::size)
+                .number(model.massHeading(), 84, model::mass).text("Texture", 76, grip -> Words.orNotSaid(grip.texture()))
                 .text("Condition", 76, grip -> Words.of(grip.condition()));
         workbench.settings().subscribe(changed -> {
             table.getColumns().get(1).setText(model.sizeHeading());

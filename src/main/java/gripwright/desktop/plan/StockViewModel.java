@@ -90,7 +90,7 @@ public final class StockViewModel {
     String sizeHeading() {
         Unit unit = diameterUnit();
         double place = workbench.settings().get().balance().sizePositionMm();
-        return "Diameter at " + new gripwright.desktop.support.NumberStyle(workbench.numbers(), unit, 0, 1).write(place)
+        return "\u00D8 at " + new gripwright.desktop.support.NumberStyle(workbench.numbers(), unit, 0, 1).write(place)
                 + " " + unit.symbol();
     }
 

@@ -24,10 +24,14 @@ import javafx.scene.input.KeyCombination;
 public final class DataTable<T> extends TableView<T> {
 
     private static final double ROW_HEIGHT = 32;
+    /** Numbers that stand further apart than this share of their columns are hard to read across. */
+    private static final double MOST_STRETCH = 1.35;
     private static final int LEAST_ROWS = 2;
     private static final int TIPPED_FROM = 20;
     private static final double HEADING_HEIGHT = 33;
     private static final KeyCombination COPY = new KeyCodeCombination(KeyCode.C, KeyCombination.SHORTCUT_DOWN);
+
+    private double wanted;
 
     /**
      * @param name what the table holds, for screen readers
@@ -72,6 +76,8 @@ public final class DataTable<T> extends TableView<T> {
         column.setReorderable(false);
         column.getStyleClass().add(alignment == Pos.CENTER_RIGHT ? "gw-number" : "gw-text");
         getColumns().add(column);
+        wanted += width;
+        setMaxWidth(alignment == Pos.CENTER_RIGHT ? wanted * MOST_STRETCH : Double.MAX_VALUE);
     }
 
     /** Makes the table just high enough for this many rows and its heading. */
