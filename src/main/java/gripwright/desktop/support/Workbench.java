@@ -61,7 +61,7 @@ public final class Workbench {
     private final BooleanProperty sheetOnly = new SimpleBooleanProperty();
     private final BooleanProperty lessMotion = new SimpleBooleanProperty();
     private String testInView;
-    private StatusMessage refusal;
+    private StatusMessage passing;
     private Derived<Comparison> comparison;
     private Derived<TestBalance> balance;
 
@@ -81,7 +81,7 @@ public final class Workbench {
         services.listenToKeeping(sentence -> window.execute(() -> sayProblem(sentence)));
         store.listen(change -> project(change.after()));
         follow(first);
-        place.addListener((observed, before, now) -> leaveRefusalBehind());
+        place.addListener((observed, before, now) -> leaveBehind());
     }
 
     // ---- what is shown ------------------------------------------------------------------------------------------
@@ -183,6 +183,7 @@ public final class Workbench {
 
     /** A problem at the foot was about an edit that could not be; the next one that can leaves it behind. */
     private void problemCured() {
+        leaveBehind();
         if (message.get().kind() == StatusMessage.Kind.PROBLEM) {
             message.set(StatusMessage.none());
         }
@@ -200,12 +201,17 @@ public final class Workbench {
 
     private void sayRefusal(String sentence) {
         sayProblem(sentence);
-        refusal = message.get();
+        passing = message.get();
     }
 
-    /** Why an edit could not be is of no use in another place. */
-    private void leaveRefusalBehind() {
-        if (message.get() == refusal) {
+    private void sayInPassing(String sentence) {
+        say(sentence);
+        passing = message.get();
+    }
+
+    /** What was undone, or why an edit could not be, is of no use after the next edit or in another place. */
+    private void leaveBehind() {
+        if (message.get() == passing) {
             message.set(StatusMessage.none());
         }
     }
@@ -214,7 +220,7 @@ public final class Workbench {
     public void undo() {
         history.undo().ifPresent(label -> {
             shopChanged();
-            say("Undone: " + label);
+            sayInPassing("Undone: " + label);
         });
     }
 
@@ -222,7 +228,7 @@ public final class Workbench {
     public void redo() {
         history.redo().ifPresent(label -> {
             shopChanged();
-            say("Done again: " + label);
+            sayInPassing("Done again: " + label);
         });
     }
 
