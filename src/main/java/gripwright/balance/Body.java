@@ -81,13 +81,20 @@ public record Body(Role role, String name, double massGrams, double positionMm, 
         }
     }
 
-    /** A uniform rod about its balance point: own inertia m L² / 12. */
+    /**
+     * A uniform rod about its balance point: own inertia m L² / 12 / 10⁵ kg·cm².
+     *
+     * @param massGrams m, g, not negative
+     * @param positionMm its balance point, mm from the butt end, not negative
+     * @param lengthMm L, mm, not negative
+     * @throws IllegalArgumentException with a sentence where a figure is negative or not finite
+     */
     public static Body rod(Role role, String name, double massGrams, double positionMm, double lengthMm) {
         double own = massGrams * lengthMm * lengthMm / ROD / GRAM_MM2_PER_KG_CM2;
         return new Body(role, name, massGrams, positionMm, lengthMm, own);
     }
 
-    /** A mass without extent. */
+    /** A mass without extent, g at mm from the butt end; refused like any body where a figure can't be. */
     public static Body point(Role role, String name, double massGrams, double positionMm) {
         return new Body(role, name, massGrams, positionMm, 0, 0);
     }
@@ -110,7 +117,7 @@ public record Body(Role role, String name, double massGrams, double positionMm, 
         return ownInertiaKgCm2 + massGrams * positionMm * positionMm / GRAM_MM2_PER_KG_CM2;
     }
 
-    /** The same body moved along the axis. */
+    /** The same body moved along the axis by so many mm, towards the head; refused where that is before the butt end. */
     public Body movedBy(double mm) {
         return new Body(role, name, massGrams, positionMm + mm, lengthMm, ownInertiaKgCm2);
     }

@@ -75,7 +75,7 @@ public final class GripProfile {
         return grip.lengthMm() + stretchMm;
     }
 
-    /** The outside diameter at a place, mm; NaN where nothing is known. */
+    /** The outside diameter, mm, at a place, mm from the cap's edge, measured where it was; NaN where nothing is known. */
     public double at(double positionMm) {
         if (fitted == null) {
             return predicted(positionMm);
@@ -101,7 +101,7 @@ public final class GripProfile {
         return stretchMm > 0 ? GripWall.stretchedMm(outside, under, grip.lengthMm(), stretchMm) : outside;
     }
 
-    /** What the grip is pulled over at a place: shaft and wraps, mm. */
+    /** What the grip is pulled over at a place, mm from the cap's edge: the shaft there and the wraps that cover the place, mm. */
     public double underAt(double positionMm) {
         double bare = shaft.measured() || grip.coreMm() == null ? shaft.at(positionMm) : coreAt(positionMm);
         return bare + layers.stream().filter(layer -> layer.covers(positionMm))

@@ -29,7 +29,7 @@ public record ShaftProfile(List<Diameter> diameters) {
         return !diameters.isEmpty();
     }
 
-    /** The diameter at a place, mm; where nothing was measured the usual butt. */
+    /** The diameter, mm, at a place, mm from the shaft's butt end; where nothing was measured the usual butt. */
     public double at(double positionMm) {
         if (diameters.isEmpty()) {
             return USUAL_BUTT_MM;

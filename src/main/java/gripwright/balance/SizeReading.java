@@ -19,7 +19,7 @@ public record SizeReading(double diameterMm, String name, double offNameMm, doub
     private static final double STANDARD_INCHES = 0.900;
     private static final double PER_INCH = 64;
 
-    /** The size of this diameter. */
+    /** The size of a diameter, mm, by the nearest of the shop's names; the first of two that are equally near. */
     public static SizeReading of(double diameterMm, BalanceSettings settings) {
         double inches = Unit.INCH.fromInternal(diameterMm);
         GripSize nearest = settings.sizes().stream()

@@ -115,7 +115,7 @@ public final class GaussianCopula {
         return lower;
     }
 
-    /** The shrunk correlation of two responses. */
+    /** The shrunk correlation of two responses, each 0 to their number - 1; 1 with itself, 0 where nothing could be told. */
     public double correlation(int first, int second) {
         return correlation[first][second];
     }

@@ -40,17 +40,17 @@ public final class LevelCurve {
         return degree;
     }
 
-    /** The coefficient of a power of (level - centre). */
+    /** The coefficient of a power, 0 to {@link #degree}, of (level - centre), in the unit of the means per level to that power. */
     public double coefficient(int power) {
         return coefficients.getEntry(power);
     }
 
-    /** The covariance of two coefficients. */
+    /** The covariance of the coefficients of two powers, 0 to {@link #degree}, lack of fit included. */
     public double covariance(int power, int otherPower) {
         return covariance.getEntry(power, otherPower);
     }
 
-    /** The interval of a coefficient. */
+    /** The interval of a coefficient, estimate ∓ t se at the confidence of the fit; powers 0 to {@link #degree}. */
     public Interval coefficientInterval(int power) {
         double reach = critical * Math.sqrt(covariance(power, power));
         return new Interval(coefficient(power) - reach, coefficient(power) + reach);
@@ -61,7 +61,7 @@ public final class LevelCurve {
         return coefficient(power) / Math.sqrt(covariance(power, power));
     }
 
-    /** Two-sided p-value of a coefficient. */
+    /** Two-sided p-value of a coefficient being 0, by t on {@link #degreesOfFreedom} or the normal where that is infinite. */
     public double pValue(int power) {
         return degreesOfFreedom == Double.POSITIVE_INFINITY ? 2 * StandardNormal.upperTail(Math.abs(statistic(power)))
             : Distributions.tTwoSided(statistic(power), degreesOfFreedom);
@@ -77,7 +77,7 @@ public final class LevelCurve {
         return degreesOfFreedom;
     }
 
-    /** The height of the curve at a level. */
+    /** The height of the curve at a level, also beyond the levels tried; NaN for NaN. */
     public double valueAt(double level) {
         double value = 0;
         for (int power = degree; power >= 0; power--) {

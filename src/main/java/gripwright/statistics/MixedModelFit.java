@@ -167,7 +167,13 @@ public final class MixedModelFit {
         return system.drift;
     }
 
-    /** The mean of a group at the centre of the covariate. */
+    /**
+     * The mean of a group at the centre of the covariate, in the unit of the response.
+     *
+     * @param group 0 to groups - 1
+     * @return its posterior; undefined (NaN throughout) for a group without values or a fit that is not available
+     * @throws IndexOutOfBoundsException if there is no such group
+     */
     public ContrastPosterior mean(int group) {
         if (!isAvailable() || columnOfGroup[group] < 0) {
             return ContrastPosterior.undefined();
@@ -177,7 +183,15 @@ public final class MixedModelFit {
         return posterior(c, data.offset, false);
     }
 
-    /** The mean of one group less that of another; the only kind with a family of all pairs. */
+    /**
+     * The mean of one group less that of another; the only kind with a family of all pairs.
+     *
+     * @param first  0 to groups - 1
+     * @param second another
+     * @return its posterior; undefined (NaN throughout) where one of the two has no values, they are the same or the fit is
+     *     not available
+     * @throws IndexOutOfBoundsException if there is no such group
+     */
     public ContrastPosterior difference(int first, int second) {
         if (!isAvailable() || columnOfGroup[first] < 0 || columnOfGroup[second] < 0 || first == second) {
             return ContrastPosterior.undefined();

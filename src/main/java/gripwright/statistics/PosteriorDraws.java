@@ -39,12 +39,17 @@ public final class PosteriorDraws {
         return groups;
     }
 
-    /** The mean of a group in one draw. */
+    /**
+     * The mean of a group in one draw, in the unit of the response; NaN for a group without values.
+     *
+     * @param draw  0 to size - 1, not checked
+     * @param group 0 to groups - 1, not checked: this is read millions of times
+     */
     public double mean(int draw, int group) {
         return means[draw * groups + group];
     }
 
-    /** All draws of the mean of one group. */
+    /** All draws of the mean of one group, {@link #size} of them; NaN throughout for a group without values. */
     public double[] means(int group) {
         double[] result = new double[size()];
         for (int i = 0; i < result.length; i++) {

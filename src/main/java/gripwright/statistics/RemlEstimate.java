@@ -27,18 +27,30 @@ public record RemlEstimate(double estimate, double standardError, double sattert
         return twoSided(estimate / kenwardRogerStandardError, kenwardRogerDegrees);
     }
 
-    /** Kenward and Roger's p-value adjusted for all pairs among so many groups by the studentized range. */
+    /**
+     * Kenward and Roger's p-value adjusted for all pairs by the studentized range: Q(sqrt2 |estimate|/se; groups, df).
+     *
+     * @param groups of the family, 2 to 100
+     * @return the adjusted p-value; NaN where the degrees of freedom are
+     * @throws IllegalArgumentException if the number of groups is out of range
+     */
     public double kenwardRogerFamilyP(int groups) {
         return kenwardRogerDegrees > 0 ? StudentizedRange.upperTail(
             Math.sqrt(2) * Math.abs(estimate / kenwardRogerStandardError), groups, kenwardRogerDegrees) : Double.NaN;
     }
 
-    /** The interval of the given level by Satterthwaite. */
+    /**
+     * Satterthwaite's interval: estimate ∓ t se.
+     *
+     * @param level between 0 and 1
+     * @return the interval; NaN at both ends where the degrees of freedom are NaN
+     * @throws IllegalArgumentException if the level is not between 0 and 1
+     */
     public Interval satterthwaiteInterval(double level) {
         return interval(level, standardError, satterthwaiteDegrees);
     }
 
-    /** The interval of the given level by Kenward and Roger. */
+    /** Kenward and Roger's interval, with their standard error; otherwise as {@link #satterthwaiteInterval}. */
     public Interval kenwardRogerInterval(double level) {
         return interval(level, kenwardRogerStandardError, kenwardRogerDegrees);
     }

@@ -87,13 +87,13 @@ public final class RemlFit {
             + 2 * sums.solution.logDeterminant() + drift;
     }
 
-    /** The mean of a group at the centre of the covariate. */
+    /** The mean of a group at the centre of the covariate; NaN throughout for a group without values or without a fit. */
     public RemlEstimate mean(int group) {
         return sums == null || columnOfGroup[group] < 0 ? RemlEstimate.UNDEFINED
             : estimate(unit(columnOfGroup[group]), system.data.offset, system.data.scale);
     }
 
-    /** The mean of one group less that of another. */
+    /** The mean of one group less that of another; NaN throughout where one has no values, they are the same, or no fit is. */
     public RemlEstimate difference(int first, int second) {
         if (sums == null || columnOfGroup[first] < 0 || columnOfGroup[second] < 0 || first == second) {
             return RemlEstimate.UNDEFINED;

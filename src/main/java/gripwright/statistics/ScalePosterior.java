@@ -181,7 +181,12 @@ public final class ScalePosterior {
             .solve(500, x -> distribution.applyAsDouble(x) - probability, low, high);
     }
 
-    /** The interval that leaves equal probability on either side. */
+    /**
+     * The interval that leaves equal probability on either side.
+     *
+     * @param level the probability inside, between 0 and 1
+     * @return the interval of the two quantiles; see {@link #quantile} for where there is none
+     */
     public Interval interval(double level) {
         return new Interval(quantile((1 - level) / 2), quantile((1 + level) / 2));
     }

@@ -66,12 +66,19 @@ public final class SimultaneousDraws {
         }
     }
 
-    /** The mean of a member over the draws. */
+    /** The mean of a member (0 to the number of members - 1) over the draws. */
     public double estimate(int member) {
         return mean[member];
     }
 
-    /** The interval that leaves equal shares of the draws on either side, members taken alone. */
+    /**
+     * The interval that leaves equal shares of the draws on either side, members taken alone: the order statistics next to
+     * (1 - level)/2 and (1 + level)/2 of the draws.
+     *
+     * @param member 0 to the number of members - 1
+     * @param level  the share inside, between 0 and 1
+     * @return the interval; both ends at the mean for a member that does not vary
+     */
     public Interval interval(int member, double level) {
         int last = values[member].length - 1;
         int below = (int) Math.round((1 - level) / 2 * last);

@@ -93,6 +93,7 @@ class BalanceReferenceTest {
             close("head mass", ways.get(0).amount(), e.get("head"));
             close("butt weight", ways.get(1).amount(), e.get("butt"));
             assertThat(ways.get(2).amount()).isCloseTo(e.get("length").asDouble(), within(1e-6));
+            assertThat(ways.get(2).after().inertiaKgCm2()).isCloseTo(e.get("lengthInertia").asDouble(), within(1e-5));
         }
     }
 

@@ -178,8 +178,9 @@ def from_parts(test):
     for c, t in zip(confs[1:], tree[1:]):
         need = tree[0]['points'] - t['points']
         head, butt = head_place(club, c), BUTT_AT + cap(c)
-        back.append(dict(label=c['label'], head=need * POINT / (head - F), butt=need * POINT / (butt - F),
-                         length=lengthen(c, club, need)))
+        d = lengthen(c, club, need)
+        back.append(dict(label=c['label'], head=need * POINT / (head - F), butt=need * POINT / (butt - F), length=d,
+                         lengthInertia=figures(longer(c, club, d) + on_the_butt(c, club))[3]))
     return dict(configurations=tree, place=f['place'], placeSd=f['placeSd'], bare=f['bare'][0], bareSd=f['bare'][1], offset=offset,
                 backwards=back, ballast=ballast(confs, club, tree)), f, offset
 
@@ -198,6 +199,16 @@ def lengthen(c, club, need):
         return total + (c['headMassAddedGrams'] * d)
     low, high = (moment(z) - moment(0) - need * POINT for z in (-100, 100))
     return None if low * high > 0 else optimize.brentq(lambda z: moment(z) - moment(0) - need * POINT, -100, 100, xtol=1e-11)
+
+
+def longer(c, club, d):
+    out = [(c['headMassAddedGrams'], head_place(club, c) + d, 0)] if c['headMassAddedGrams'] else []
+    for p in club['parts']:
+        r = 1 + d / p['lengthMm'] if p['kind'] == 'shaft' else 1
+        m, x, l = p['massGrams'] * r, p['balancePointMm'] * r, p['lengthMm'] * r
+        x += d if p['kind'] in ('head', 'ferrule', 'epoxy', 'headWeight') else 0
+        out.append((m, x + cap(c), m * l * l / 12))
+    return out
 
 
 def ballast(confs, club, tree):
