@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param configurationId the choice; null where there is nothing to advise on
  * @param label its label; null likewise
- * @param keepsGamer whether the choice is what the player plays now
+ * @param keepsGamer whether the choice is to change nothing: what the player plays now, or the reference where no
+ *     configuration is marked as that
  * @param proven whether some primary metric's verdict for the choice against the reference is 'better'
  * @param headline one sentence for the player
  * @param carriedBy the primary metric that carries the result, in words; empty where none does

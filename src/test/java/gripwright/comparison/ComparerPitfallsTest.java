@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import gripwright.model.ClubKind;
 import gripwright.model.Diameter;
 import gripwright.model.Direction;
 import gripwright.model.Goal;
@@ -297,6 +298,19 @@ class ComparerPitfallsTest {
             } else {
                 assertThat(response.bestDiameterMm()).isNull();
             }
+        }
+    }
+
+    /** 15 yd with the long clubs and 10 yd with the others: common practice, no source; a yard is 0.9144 m by definition. */
+    @Test
+    void aMissBeginsFurtherOutWithLongClubs() {
+        for (ClubKind kind : ClubKind.values()) {
+            Comparison comparison = compare(SessionBuilder.of("A", "B").goal(FASTER).kind(kind)
+                    .stint("A", Metric.OFFLINE, 1, -3, 4).stint("B", List.of(Readings.of(Metric.OFFLINE, 2).with(Metric.CARRY, 140),
+                            Readings.of(Metric.OFFLINE, -4).with(Metric.CARRY, 141), Readings.of(Metric.OFFLINE, 5).with(Metric.CARRY, 138)))
+                    .build());
+            double yards = kind == ClubKind.DRIVER || kind == ClubKind.FAIRWAY_WOOD ? 15 : 10;
+            assertThat(comparison.patterns().get(0).misses().get(0).distance()).isCloseTo(yards * 0.9144, within(1e-9));
         }
     }
 

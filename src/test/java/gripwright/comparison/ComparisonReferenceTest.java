@@ -205,6 +205,9 @@ class ComparisonReferenceTest {
             SizeResponse response = COMPARISON.sizeResponses().stream()
                     .filter(r -> r.metric().key().equals(e.get("metric").asText()) && r.place() == SizeResponse.Place.UPPER_HAND)
                     .findFirst().orElseThrow();
+            assertThat(response.points()).extracting(SizeResponse.Point::diameterMm)
+                    .usingComparatorForType((a, b) -> Math.abs(a - b) < CLOSE ? 0 : Double.compare(a, b), Double.class)
+                    .containsExactly(22.3, 22.9, 23.6, 24.4);
             double scale = 100 * e.get("residualSd").asDouble();
             JsonNode slope = e.get("size").get("slope");
             close("slope", response.slopePerMm().value(), slope.get(0), scale);
