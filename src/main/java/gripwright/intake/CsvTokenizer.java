@@ -14,6 +14,8 @@ final class CsvTokenizer {
 
     /** A quoted cell with more line breaks than this is taken for one whose closing mark is missing. */
     private static final int MOST_BREAKS_IN_A_CELL = 20;
+    /** After so many broken marks in one record its marks are letters like others; each costs a look at what follows. */
+    private static final int MOST_BROKEN_IN_A_RECORD = 100;
 
     private final String text;
     private final char delimiter;
@@ -21,6 +23,7 @@ final class CsvTokenizer {
     private int at;
     private int line;
     private boolean broken;
+    private int brokenMarks;
 
     private CsvTokenizer(String text, char delimiter, int firstLine, int limit) {
         this.text = text;
@@ -44,6 +47,7 @@ final class CsvTokenizer {
         while (at < text.length() && rows.size() < limit) {
             int begin = line;
             broken = false;
+            brokenMarks = 0;
             List<String> cells = record();
             rows.add(new CsvRow(begin, cells, broken));
         }
@@ -80,11 +84,12 @@ final class CsvTokenizer {
             start++;
         }
         if (start < text.length() && text.charAt(start) == '"') {
-            String quoted = quoted(start);
+            String quoted = brokenMarks < MOST_BROKEN_IN_A_RECORD ? quoted(start) : null;
             if (quoted != null) {
                 return quoted;
             }
             broken = true;
+            brokenMarks++;
         }
         int end = at;
         while (end < text.length() && !isStop(text.charAt(end))) {

@@ -9,6 +9,8 @@ import java.util.List;
 final class FileReading {
 
     private static final int ROWS_BETWEEN_REPORTS = 250;
+    /** Several times what the widest table of readings has. */
+    private static final int MOST_COLUMNS = 500;
     private static final int MOST_SAMPLES = 3;
     private static final double SHARE_OF_PARSING = 0.6;
 
@@ -52,15 +54,32 @@ final class FileReading {
                 : DelimiterSearch.find(text, settings.mapping());
         List<CsvRow> rows = CsvTokenizer.rows(text, delimiter, 1);
         FileLines lines = FileLines.of(rows, settings.mapping());
+        FileHeader wide = lines.headers().stream().filter(FileReading::isTooWide).findFirst().orElse(null);
+        if (wide != null) {
+            return new Outcome(IntakeResult.failed(source, tooWide(wide)), null);
+        }
         if (!lines.headers().isEmpty()) {
             return read(lines, delimiter, encoding, null);
         }
         FileLines byPlace = FileLines.byPlace(rows, settings.mapping());
+        if (isTooWide(byPlace.headers().get(0))) {
+            return new Outcome(IntakeResult.failed(source, FileLines.noHeader(source)), null);
+        }
         if (settings.mapping().namesPlaces()) {
             return read(byPlace, delimiter, encoding, null);
         }
         return new Outcome(IntakeResult.failed(source, FileLines.noHeader(source), FileColumns.of(byPlace.headers().get(0),
                 byPlace.data(), List.of(), questions), new Dialect(encoding, delimiter, null)), null);
+    }
+
+    private static boolean isTooWide(FileHeader header) {
+        return header.columns().size() > MOST_COLUMNS;
+    }
+
+    private Problem tooWide(FileHeader header) {
+        return new Problem(Problem.Severity.FATAL, source, header.line(), null, "", "The line has "
+                + header.columns().size() + " headings, which no table of shots has. Nothing was taken; look whether this "
+                + "is the right file.");
     }
 
     /** Reads lines appended to a file; null where only the whole file can tell how to read them. */

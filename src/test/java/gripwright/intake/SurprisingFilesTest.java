@@ -263,4 +263,23 @@ class SurprisingFilesTest {
         assertThat(result.problems()).extracting(Problem::severity).containsOnly(Problem.Severity.REJECTED);
         assertThat(result.problems()).extracting(Problem::column).containsExactly(3, 2);
     }
+
+    @Test
+    void aFileThatIsNoTableIsRefused() {
+        IntakeResult result = read("Face,".repeat(20_000) + "\n" + "1,".repeat(20_000) + "\n");
+
+        assertThat(result.hasFailed()).isTrue();
+        assertThat(result.sentence()).contains("line 1").contains("no table of shots");
+    }
+
+    /** Each broken mark costs a look ahead; after a hundred in one record its marks are letters like others. */
+    @Test
+    void brokenMarksWithoutEndSpoilTheirOwnLineOnly() {
+        List<CsvRow> rows = CsvTokenizer.rows("\"a\"b;".repeat(100) + "\"x;y\"\n\"x;y\";z\n", ';', 1);
+
+        assertThat(rows.get(0).cells()).hasSize(102).endsWith("\"x", "y\"");
+        assertThat(rows.get(1).cells()).containsExactly("x;y", "z");
+        IntakeResult result = read("Shot;Face (right +)\n1;2;" + "\"a\"b;".repeat(700) + "\n2;3\n");
+        assertThat(result.rows()).extracting(row -> row.shot().source().shotId()).containsExactly("2");
+    }
 }
