@@ -157,13 +157,13 @@ final class SetSheet {
     private Node table() {
         List<String> headings = SetRow.headings(model.workbench().settings().get());
         DataTable<SetRow> table = new DataTable<SetRow>("the set over the bench", "")
-                .text(headings.get(0), 132, SetRow::club).text(headings.get(1), 44, SetRow::gets)
+                .text(headings.get(0), 112, SetRow::club).text(headings.get(1), 44, SetRow::gets)
                 .number(headings.get(2), 68, SetRow::stripped).number(headings.get(3), 76, SetRow::regripped)
                 .number(headings.get(4), 88, SetRow::target).number(headings.get(5), 60, SetRow::headMass)
-                .text(headings.get(6), 140, SetRow::how).number(headings.get(7), 52, SetRow::after)
+                .text(headings.get(6), 112, SetRow::how).number(headings.get(7), 52, SetRow::after)
                 .number(headings.get(8), 52, SetRow::wraps).number(headings.get(9), 60, SetRow::size)
                 .number(headings.get(10), 64, SetRow::off).number(headings.get(11), 72, SetRow::readOff)
-                .number(headings.get(12), 60, SetRow::cost).text(headings.get(13), 130, SetRow::restsOn);
+                .number(headings.get(12), 60, SetRow::cost).text(headings.get(13), 96, SetRow::restsOn);
         table.getItems().setAll(model.table());
         table.rowsShown(Math.min(14, table.getItems().size()));
         return table;

@@ -87,7 +87,13 @@ final class MetricSheet {
                 .number("Best here", 120, ConfigurationRow::best);
         table.getItems().setAll(ConfigurationRow.of(comparison, metric, text));
         table.rowsShown(table.getItems().size());
-        return Sheets.section(Words.capitalised(text.heading(metric.metric())) + ", by configuration", table);
+        VBox section = Sheets.section(Words.capitalised(text.heading(metric.metric())) + ", by configuration", table);
+        String plus = metric.metric().sign().positiveWord(comparison.hand());
+        if (!plus.isEmpty()) {
+            section.getChildren().add(Sheets.hint("+ is " + plus + ", \u2212 is "
+                    + metric.metric().sign().negativeWord(comparison.hand()) + ", here and below."));
+        }
+        return section;
     }
 
     private Node pairs() {
@@ -110,8 +116,13 @@ final class MetricSheet {
         String unit = text.unit(metric.metric()).symbol();
         String raised = metric.smallestDifferenceRaised() ? " (raised to a share of the noise)" : "";
         return Sheets.section("All pairs", table, Sheets.hint("What matters: more than " + d
-                + (unit.isEmpty() ? "" : " " + unit) + raised + "; \u2018gain that matters\u2019 is adjusted for all pairs."),
+                + withSpace(unit) + raised + "; \u2018gain that matters\u2019 is adjusted for all pairs."),
                 reasons);
+    }
+
+    /** A unit behind its number: degrees at once, others after a space. */
+    private static String withSpace(String unit) {
+        return unit.isEmpty() || "\u00B0".equals(unit) ? unit : " " + unit;
     }
 
     private List<String> notes() {
@@ -122,7 +133,7 @@ final class MetricSheet {
             noise(model, unit).ifPresent(notes::add);
             if (model.driftOverSession() != null) {
                 notes.add("Over the session it drifted by "
-                        + text.difference(metric.metric(), model.driftOverSession().value()) + " " + unit + " ("
+                        + text.difference(metric.metric(), model.driftOverSession().value()) + withSpace(unit) + " ("
                         + PairRow.range(metric, model.driftOverSession().interval(), text)
                         + "); the differences allow for it.");
             }
@@ -139,9 +150,9 @@ final class MetricSheet {
             return Optional.empty();
         }
         String stints = model.stintSd() == null ? ""
-                : ", stint to stint by " + text.mean(metric.metric(), model.stintSd()) + " " + unit;
-        return Optional.of("Shot to shot it varies by " + text.mean(metric.metric(), model.residualSd()) + " " + unit
-                + " (SD)" + stints + ".");
+                : ", stint to stint by " + text.mean(metric.metric(), model.stintSd()) + withSpace(unit);
+        return Optional.of("Shot to shot it varies by " + text.mean(metric.metric(), model.residualSd())
+                + withSpace(unit) + " (SD)" + stints + ".");
     }
 
     private Node classical() {
