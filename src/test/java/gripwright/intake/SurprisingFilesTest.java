@@ -272,12 +272,13 @@ class SurprisingFilesTest {
         assertThat(result.sentence()).contains("line 1").contains("no table of shots");
     }
 
-    /** Each broken mark costs a look ahead; after a hundred in one record its marks are letters like others. */
+    /** More broken marks in one record than are each looked after: its marks are letters, and the next line is read. */
     @Test
     void brokenMarksWithoutEndSpoilTheirOwnLineOnly() {
-        List<CsvRow> rows = CsvTokenizer.rows("\"a\"b;".repeat(100) + "\"x;y\"\n\"x;y\";z\n", ';', 1);
+        List<CsvRow> rows = CsvTokenizer.rows("\"a\"b;".repeat(700) + "c\n\"x;y\";z\n", ';', 1);
 
-        assertThat(rows.get(0).cells()).hasSize(102).endsWith("\"x", "y\"");
+        assertThat(rows.get(0).cells()).hasSize(701).endsWith("\"a\"b", "c");
+        assertThat(rows.get(0).brokenQuote()).isTrue();
         assertThat(rows.get(1).cells()).containsExactly("x;y", "z");
         IntakeResult result = read("Shot;Face (right +)\n1;2;" + "\"a\"b;".repeat(700) + "\n2;3\n");
         assertThat(result.rows()).extracting(row -> row.shot().source().shotId()).containsExactly("2");
