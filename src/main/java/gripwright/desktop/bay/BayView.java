@@ -10,6 +10,7 @@ import gripwright.model.Configuration;
 import gripwright.model.Stint;
 import java.util.List;
 import java.util.Objects;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -29,6 +30,11 @@ final class BayView extends BorderPane {
     /** Six shots and the headings. */
     private static final double SHOTS_HEIGHT = 190;
     private static final double PATTERN_TEXT = 12;
+    /** From this much room on everything is larger by two fifths: the screen on the wall is read from further away. */
+    private static final double ROOMY_WIDTH = 1640;
+    private static final double ROOMY_HEIGHT = 880;
+    private static final double LARGER = 1.4;
+    private static final PseudoClass ROOMY = PseudoClass.getPseudoClass("roomy");
 
     private final BayViewModel bay;
     private final BayKeys keys;
@@ -47,6 +53,8 @@ final class BayView extends BorderPane {
     private final Label empty = BayLabels.label(BayLabels.LARGE);
     private final Label covered = BayLabels.label(BayLabels.LARGE, BayLabels.QUIET);
     private final HBox figures;
+    private final VBox side = new VBox(8);
+    private double scale = 1;
     private Pattern shownPattern;
     private Node before;
     private Node pressedAt;
@@ -72,6 +80,8 @@ final class BayView extends BorderPane {
         addEventFilter(KeyEvent.KEY_TYPED, this::characterTyped);
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
         workbench.settings().map(now -> now.dark()).subscribe(this::setDark);
+        widthProperty().addListener(observed -> fit(workbench.settings().get().dark()));
+        heightProperty().addListener(observed -> fit(workbench.settings().get().dark()));
         bay.sheet().subscribe(this::show);
         bay.prompt().subscribe(this::showPrompt);
         bay.feelStint().subscribe(this::showFeel);
@@ -93,7 +103,7 @@ final class BayView extends BorderPane {
         HBox.setHgrow(middle, Priority.ALWAYS);
         // Never wider than the window, however long a word is.
         middle.setMinWidth(0);
-        VBox side = new VBox(8, pattern, shots);
+        side.getChildren().addAll(pattern, shots);
         side.setMinWidth(SIDE_WIDTH);
         side.prefWidthProperty().bind(widthProperty().multiply(SIDE_SHARE));
         VBox.setVgrow(pattern, Priority.ALWAYS);
@@ -122,7 +132,24 @@ final class BayView extends BorderPane {
 
     private void setDark(boolean dark) {
         strips.setDark(dark);
-        pattern.setLook(Theme.pictures(dark, PATTERN_TEXT));
+        pattern.setLook(Theme.pictures(dark, PATTERN_TEXT * scale));
+    }
+
+    /** Letters and marks grow with the window, in one step, so that nothing creeps while it is resized. */
+    private void fit(boolean dark) {
+        double fitting = getWidth() >= ROOMY_WIDTH && getHeight() >= ROOMY_HEIGHT ? LARGER : 1;
+        if (fitting == scale) {
+            return;
+        }
+        scale = fitting;
+        pseudoClassStateChanged(ROOMY, scale > 1);
+        queue.setScale(scale);
+        hand.setScale(scale);
+        strips.setScale(scale);
+        side.setMinWidth(SIDE_WIDTH * scale);
+        shots.setPrefHeight(SHOTS_HEIGHT * scale);
+        shots.setMinHeight(SHOTS_HEIGHT * scale);
+        setDark(dark);
     }
 
     // ---- showing ------------------------------------------------------------------------------------------------

@@ -136,9 +136,6 @@ final class FeelPane extends VBox {
     /** One question with its buttons; it takes the focus as a whole. */
     private final class Question extends HBox {
 
-        private static final double WORD_WIDTH = 148;
-        private static final double END_WIDTH = 74;
-
         private final FeelQuestion question;
         private final List<Button> buttons = new ArrayList<>();
 
@@ -148,21 +145,19 @@ final class FeelPane extends VBox {
             setId("feel-" + question.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
             setFocusTraversable(true);
             setAccessibleText(question.text());
-            getChildren().add(word(question.text(), WORD_WIDTH, BayLabels.MIDDLE, Pos.CENTER_LEFT));
-            getChildren().add(word(question.lowWord(), END_WIDTH, BayLabels.SMALL, Pos.CENTER_RIGHT));
+            getChildren().add(word(question.text(), "bay-feel-asked", BayLabels.MIDDLE, Pos.CENTER_LEFT));
+            getChildren().add(word(question.lowWord(), "bay-feel-end", BayLabels.SMALL, Pos.CENTER_RIGHT));
             for (int n = 1; n <= question.answers().size(); n++) {
                 getChildren().add(button(n));
             }
-            getChildren().add(word(question.highWord(), END_WIDTH, BayLabels.SMALL, Pos.CENTER_LEFT));
+            getChildren().add(word(question.highWord(), "bay-feel-end", BayLabels.SMALL, Pos.CENTER_LEFT));
             addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
             setOnMouseClicked(event -> requestFocus());
         }
 
-        private Label word(String text, double width, String size, Pos place) {
-            Label label = BayLabels.label(size, size.equals(BayLabels.SMALL) ? BayLabels.QUIET : size);
+        private Label word(String text, String style, String size, Pos place) {
+            Label label = BayLabels.label(size, size.equals(BayLabels.SMALL) ? BayLabels.QUIET : size, style);
             label.setText(text);
-            label.setMinWidth(width);
-            label.setMaxWidth(width);
             label.setAlignment(place);
             return label;
         }

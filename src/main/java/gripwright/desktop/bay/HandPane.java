@@ -17,6 +17,7 @@ import javafx.scene.layout.VBox;
 final class HandPane extends HBox {
 
     private static final double MARK = 40;
+    private static final double REMINDER = 230;
 
     private final ObjectProperty<Mark> mark = new SimpleObjectProperty<>();
     private final MarkCanvas markCanvas;
@@ -39,12 +40,12 @@ final class HandPane extends HBox {
         rehearsal.setText("rehearsal");
         rehearsal.setId("rehearsal-sign");
         reminder.setWrapText(true);
-        reminder.setMaxWidth(230);
+        reminder.setMaxWidth(REMINDER);
         reminder.setId("twist-reminder");
         looked.setText("Looked  " + BayAction.TWIST.key());
         looked.getStyleClass().add("bay-button");
         looked.setFocusTraversable(false);
-                looked.setOnAction(event -> twistChecked.run());
+        looked.setOnAction(event -> twistChecked.run());
         VBox words = new VBox(facts, under);
         words.setAlignment(Pos.CENTER_LEFT);
         words.setMinWidth(0);
@@ -53,6 +54,12 @@ final class HandPane extends HBox {
         twist.managedProperty().bind(reminder.managedProperty());
         twist.visibleProperty().bind(reminder.managedProperty());
         getChildren().addAll(markCanvas, label, name, words, Sheets.spring(), twist, rehearsal, progress);
+    }
+
+    /** How much larger than usual everything is. */
+    void setScale(double scale) {
+        markCanvas.setSize(MARK * scale);
+        reminder.setMaxWidth(REMINDER * scale);
     }
 
     void show(HandCard card, String reminderText, boolean rehearsing) {

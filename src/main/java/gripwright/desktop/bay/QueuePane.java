@@ -31,6 +31,7 @@ final class QueuePane extends ScrollPane {
     private final ObservableValue<Look> look;
     private final Consumer<String> opened;
     private List<QueueRow> shown = List.of();
+    private double scale = 1;
 
     QueuePane(ObservableValue<Look> look, Consumer<String> opened) {
         this.look = look;
@@ -61,6 +62,12 @@ final class QueuePane extends ScrollPane {
         bringIntoView(queue);
     }
 
+    /** How much larger than usual everything is. */
+    void setScale(double larger) {
+        scale = larger;
+        made.forEach(Row::draw);
+    }
+
     /** Keeps the stint in hand, or else the next one, in view. */
     private void bringIntoView(List<QueueRow> queue) {
         int at = 0;
@@ -68,7 +75,7 @@ final class QueuePane extends ScrollPane {
             at++;
         }
         double hidden = rows.getHeight() - getViewportBounds().getHeight();
-        double share = hidden <= 0 ? 0 : Math.min(1, Math.max(0, (at - 2) * ROW_HEIGHT / hidden));
+        double share = hidden <= 0 ? 0 : Math.min(1, Math.max(0, (at - 2) * ROW_HEIGHT * scale / hidden));
         if (getVvalue() != share) {
             setVvalue(share);
         }
@@ -114,25 +121,32 @@ final class QueuePane extends ScrollPane {
             if (row == null) {
                 return;
             }
+            double size = MARK * scale;
+            mark.setWidth(size);
+            mark.setHeight(size);
             GraphicsContext graphics = mark.getGraphicsContext2D();
-            graphics.clearRect(0, 0, MARK, MARK);
+            graphics.clearRect(0, 0, size, size);
             Mark own = row.mark();
-            MarkPainter.draw(new FXGraphics2D(graphics), own, MARK / 2, MARK / 2, MARK * 0.8,
+            MarkPainter.draw(new FXGraphics2D(graphics), own, size / 2, size / 2, size * 0.8,
                     MarkPainter.State.PLAIN, look.getValue());
             drawDots();
         }
 
         private void drawDots() {
             int count = Math.min(MOST_DOTS, row.dots().size());
-            dots.setWidth(count * STEP);
+            dots.setWidth(count * STEP * scale);
+            dots.setHeight(MARK * scale);
             GraphicsContext graphics = dots.getGraphicsContext2D();
             graphics.clearRect(0, 0, dots.getWidth(), dots.getHeight());
+            graphics.save();
+            graphics.scale(scale, scale);
             Color ink = colour(look.getValue().ink());
             Color quiet = colour(look.getValue().quiet());
             int from = row.dots().size() - count;
             for (int n = 0; n < count; n++) {
-                dot(graphics, row.dots().get(from + n), n * STEP + 1, (dots.getHeight() - DOT) / 2, ink, quiet);
+                dot(graphics, row.dots().get(from + n), n * STEP + 1, (MARK - DOT) / 2, ink, quiet);
             }
+            graphics.restore();
         }
 
         private void dot(GraphicsContext graphics, QueueRow.Dot dot, double x, double y, Color ink, Color quiet) {

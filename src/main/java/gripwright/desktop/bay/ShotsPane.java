@@ -17,8 +17,8 @@ final class ShotsPane extends VBox {
 
     private static final PseudoClass ASIDE = PseudoClass.getPseudoClass("aside");
     private static final PseudoClass SETTLING = PseudoClass.getPseudoClass("settling");
-    private static final double NUMBER_WIDTH = 28;
-    private static final double CELL_WIDTH = 72;
+    private static final String NUMBER = "bay-shot-number";
+    private static final String CELL = "bay-shot-cell";
 
     private final HBox head = new HBox(4);
     private final ListView<ShotRow> list = new ListView<>();
@@ -29,7 +29,6 @@ final class ShotsPane extends VBox {
         list.getStyleClass().add("bay-shots");
         list.setFocusTraversable(false);
         list.setCellFactory(view -> new Cell(toggleAside));
-        list.setFixedCellSize(28);
         list.setPlaceholder(BayLabels.label(BayLabels.SMALL, BayLabels.QUIET));
         VBox.setVgrow(list, Priority.ALWAYS);
         list.setMinHeight(0);
@@ -40,11 +39,11 @@ final class ShotsPane extends VBox {
         if (!names.equals(columns)) {
             columns = names;
             head.getChildren().clear();
-            head.getChildren().add(width(BayLabels.label(BayLabels.SMALL), NUMBER_WIDTH));
+            head.getChildren().add(BayLabels.label(BayLabels.SMALL, NUMBER));
             for (String name : names.subList(0, Math.min(names.size(), ShotRow.MOST_CELLS))) {
-                Label label = BayLabels.label(BayLabels.SMALL, BayLabels.QUIET);
+                Label label = BayLabels.label(BayLabels.SMALL, BayLabels.QUIET, CELL);
                 label.setText(name);
-                head.getChildren().add(width(label, CELL_WIDTH));
+                head.getChildren().add(label);
             }
         }
         List<ShotRow> before = new ArrayList<>(list.getItems());
@@ -71,18 +70,11 @@ final class ShotsPane extends VBox {
         }
     }
 
-    private static Label width(Label label, double width) {
-        label.setMinWidth(width);
-        label.setPrefWidth(width);
-        label.setMaxWidth(width);
-        return label;
-    }
-
     /** One shot. */
     private static final class Cell extends ListCell<ShotRow> {
 
         private final HBox row = new HBox(4);
-        private final Label number = width(BayLabels.label(BayLabels.QUIET), NUMBER_WIDTH);
+        private final Label number = BayLabels.label(BayLabels.QUIET, NUMBER);
         private final List<Label> cells = new ArrayList<>();
         private final Label mark = BayLabels.label(BayLabels.SMALL, BayLabels.QUIET);
 
@@ -90,7 +82,7 @@ final class ShotsPane extends VBox {
             row.getStyleClass().add("bay-shot-row");
             row.getChildren().add(number);
             for (int n = 0; n < ShotRow.MOST_CELLS; n++) {
-                Label cell = width(BayLabels.label(), CELL_WIDTH);
+                Label cell = BayLabels.label(CELL);
                 cells.add(cell);
                 row.getChildren().add(cell);
             }

@@ -22,12 +22,12 @@ final class StripsPane extends VBox {
     private static final double LETTERS_HIGH = 8.5;
     /** Above its rows a strip has a head of about this many letter heights; the words stand beside the rows. */
     private static final double HEAD_LETTERS = 2.6;
-    private static final double VERDICT_WIDTH = 224;
 
     private final List<Row> rows = new ArrayList<>();
     private final Label empty = BayLabels.label(BayLabels.MIDDLE, BayLabels.QUIET);
     private boolean dark;
     private double textSize;
+    private double scale = 1;
 
     StripsPane() {
         getStyleClass().add("bay-strips");
@@ -59,10 +59,16 @@ final class StripsPane extends VBox {
         rows.forEach(Row::look);
     }
 
+    /** How much larger than usual letters may be. */
+    void setScale(double larger) {
+        scale = larger;
+        fit();
+    }
+
     /** Letters as large as the height allows, up to those that read from two metres. */
     private void fit() {
         double each = getHeight() / Math.max(1, rows.size());
-        double size = Math.floor(Math.max(LEAST_TEXT, Math.min(MOST_TEXT, each / LETTERS_HIGH)) * 2) / 2;
+        double size = Math.floor(Math.max(LEAST_TEXT, Math.min(MOST_TEXT * scale, each / LETTERS_HIGH)) * 2) / 2;
         if (size != textSize) {
             textSize = size;
             rows.forEach(Row::look);
@@ -84,9 +90,7 @@ final class StripsPane extends VBox {
             verdict.setWrapText(true);
             words = new VBox(verdict, figures);
             words.setAlignment(Pos.TOP_LEFT);
-            words.setMinWidth(VERDICT_WIDTH);
-            words.setMaxWidth(VERDICT_WIDTH);
-            words.setPrefWidth(VERDICT_WIDTH);
+            words.getStyleClass().add("bay-words");
             HBox.setHgrow(picture, Priority.ALWAYS);
             VBox.setVgrow(this, Priority.ALWAYS);
             setMinHeight(0);

@@ -32,6 +32,13 @@ public final class MarkCanvas extends Canvas {
         draw();
     }
 
+    /** Draws it on a square of another size. */
+    public void setSize(double size) {
+        setWidth(size);
+        setHeight(size);
+        draw();
+    }
+
     private void draw() {
         getGraphicsContext2D().clearRect(0, 0, getWidth(), getHeight());
         if (mark.getValue() != null) {
