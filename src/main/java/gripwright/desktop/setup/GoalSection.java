@@ -80,6 +80,7 @@ final class GoalSection {
             Label plus = Sheets.hint(row.hint());
             plus.setWrapText(false);
             plus.setMinWidth(Label.USE_PREF_SIZE);
+            plus.setManaged(row.near() && !row.hint().isEmpty());
             VBox targetCell = new VBox(2, target, plus);
             targetCell.setVisible(row.near());
             rows.add(List.of(new ChoiceField<>(row.metric(), List.of(Metric.values()), Metric::text),

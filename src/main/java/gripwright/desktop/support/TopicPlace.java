@@ -1,6 +1,7 @@
 package gripwright.desktop.support;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import javafx.beans.property.ObjectProperty;
@@ -9,12 +10,14 @@ import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 
 /**
@@ -103,8 +106,34 @@ public abstract class TopicPlace<T> implements Place {
     protected final void showSheet(Node content) {
         beside(scroll);
         if (!sheet.getChildren().equals(List.of(content))) {
+            Node before = focusedInSheet();
             sheet.getChildren().setAll(content);
+            if (before != null) {
+                sameIn(content, before.getAccessibleText()).orElse(list).requestFocus();
+            }
         }
+    }
+
+    /** What has the focus on the sheet; null where the focus is elsewhere. */
+    private Node focusedInSheet() {
+        Node focused = sheet.getScene() == null ? null : sheet.getScene().getFocusOwner();
+        Node upper = focused;
+        while (upper != null && upper != sheet) {
+            upper = upper.getParent();
+        }
+        return upper == null ? null : focused;
+    }
+
+    /** The control of a sheet made anew that goes by the same words. */
+    private static Optional<Node> sameIn(Node node, String words) {
+        if (words == null || words.isEmpty()) {
+            return Optional.empty();
+        }
+        if (node instanceof Control && words.equals(node.getAccessibleText())) {
+            return Optional.of(node);
+        }
+        return node instanceof Pane pane ? pane.getChildren().stream().map(child -> sameIn(child, words))
+                .flatMap(Optional::stream).findFirst() : Optional.empty();
     }
 
     /** The list, and beside it what takes the place of a sheet. */

@@ -87,6 +87,33 @@ class ComparePlaceTest {
         }
     }
 
+    @Test
+    void whatTheFitterAdvisesKeepsTheFocusWhileTheSheetIsMadeAnew() {
+        try (TestWindow window = TestWindow.open(
+                new InMemoryServices(DemoSessions.leftHanded(), DemoSessions.shop()))) {
+            window.onWindow(() -> {
+                window.workbench().place().set(PlaceKey.COMPARE);
+                return null;
+            });
+            window.waitUntil("the list has the focus", () -> focused(window) instanceof ListView<?>);
+            for (int step = 0; step < 4 && !advises(window); step++) {
+                window.robot().type(KeyCode.TAB);
+                window.settle();
+            }
+            assertThat(advises(window)).isTrue();
+            window.robot().type(KeyCode.DOWN);
+            window.waitUntil("the advice", () -> window.workbench().session().get().advisedConfigurationId() != null);
+            window.waitForWork();
+            assertThat(advises(window)).isTrue();
+            assertThat(window.workbench().undoLabel().get()).isEqualTo("Advise A");
+        }
+    }
+
+    private static boolean advises(TestWindow window) {
+        return window.onWindow(() -> focused(window) != null
+                && "what the fitter advises".equals(focused(window).getAccessibleText()));
+    }
+
     private static javafx.scene.Node focused(TestWindow window) {
         return window.window().scene().getFocusOwner();
     }
