@@ -14,9 +14,16 @@ import java.util.List;
  * @param flipped whether its signs are the other way round
  * @param legend what the heading says about the sign
  * @param byHand whether the shop set it
+ * @param letters the position of the column that holds its directions; −1 where they stand in its own cells
  */
 record Column(int position, String heading, ColumnMeaning meaning, String unitText, boolean flipped, List<String> legend,
-        boolean byHand) {
+        boolean byHand, int letters) {
+
+    /** A column with its directions in its own cells. */
+    Column(int position, String heading, ColumnMeaning meaning, String unitText, boolean flipped, List<String> legend,
+            boolean byHand) {
+        this(position, heading, meaning, unitText, flipped, legend, byHand, -1);
+    }
 
     boolean isMetric() {
         return meaning != null && meaning.metric() != null;
@@ -35,7 +42,18 @@ record Column(int position, String heading, ColumnMeaning meaning, String unitTe
     }
 
     Column withMeaning(ColumnMeaning meaning) {
-        return new Column(position, heading, meaning, unitText, flipped, legend, byHand);
+        return new Column(position, heading, meaning, unitText, flipped, legend, byHand, letters);
+    }
+
+    Column withLetters(int letters) {
+        return new Column(position, heading, meaning, unitText, flipped, legend, byHand, letters);
+    }
+
+    /** What stands in its cell of a row, with the direction from the column beside it. */
+    String text(CsvRow row) {
+        String cell = row.cell(position);
+        String letter = letters < 0 ? "" : CellText.clean(row.cell(letters));
+        return CellText.saysNothing(letter) || CellText.saysNothing(CellText.clean(cell)) ? cell : cell + " " + letter;
     }
 
     /** The unit given; null where none is, or where it is none of this reading. */

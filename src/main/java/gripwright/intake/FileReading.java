@@ -146,7 +146,12 @@ final class FileReading {
         for (int h = 0; h < lines.headers().size(); h++) {
             int index = h;
             List<CsvRow> under = lines.data().stream().filter(d -> d.header() == index).map(DataLine::row).toList();
-            headers.add(questions.settled(lines.headers().get(h), under));
+            FileHeader header = LetterColumns.joined(questions.settled(lines.headers().get(h), under), under);
+            header.columns().stream().filter(column -> column.letters() >= 0).forEach(column -> problems.add(
+                    new Problem(Problem.Severity.NOTE, source, header.line(), column.letters() + 1,
+                            header.columns().get(column.letters()).heading(), "The letters in this column were read as the "
+                            + "directions of the numbers in " + column.name() + ".")));
+            headers.add(header);
         }
         return headers;
     }
@@ -164,7 +169,7 @@ final class FileReading {
             List<Column> columns = metrics.get(line.header());
             List<CellReading> cells = new ArrayList<>(columns.size());
             for (Column column : columns) {
-                cells.add(CellReading.of(line.row().cell(column.position()), column.metric(), surroundings));
+                cells.add(CellReading.of(column.text(line.row()), column.metric(), surroundings));
             }
             parsed.add(new ParsedLine(line, cells));
         }
@@ -224,7 +229,8 @@ final class FileReading {
         List<UnknownColumn> unknown = new ArrayList<>();
         int last = headers.size() - 1;
         for (Column column : headers.get(last).columns()) {
-            if (column.meaning() == null && !HeaderText.of(column.heading()).withUnitBelow(column.unitText()).isKnown()) {
+            boolean letters = headers.get(last).columns().stream().anyMatch(c -> c.letters() == column.position());
+            if (!letters && column.meaning() == null && !HeaderText.of(column.heading()).withUnitBelow(column.unitText()).isKnown()) {
                 List<String> samples = data.stream().filter(line -> line.header() == last)
                         .map(line -> CellText.clean(line.row().cell(column.position())))
                         .filter(text -> !text.isEmpty()).limit(MOST_SAMPLES).toList();

@@ -283,4 +283,31 @@ class SurprisingFilesTest {
         IntakeResult result = read("Shot;Face (right +)\n1;2;" + "\"a\"b;".repeat(700) + "\n2;3\n");
         assertThat(result.rows()).extracting(row -> row.shot().source().shotId()).containsExactly("2");
     }
+
+    /** Without its letters every number of such a column would point one way. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Face L/R", "", "Which way"})
+    void lettersInAColumnOfTheirOwnBelongToTheNumbersOnTheirLeft(String heading) {
+        String text = "Shot;Face angle;" + heading + ";Offline (m);Side?\n1;2,5;L;10;L\n2;1,5;R;12;R\n3;0;;;\n";
+        IntakeResult result = read(text);
+
+        assertThat(result.rows()).extracting(row -> row.shot().readings().values().get(Metric.FACE_ANGLE))
+                .containsExactly(-2.5, 1.5, 0.0);
+        assertThat(result.rows()).extracting(row -> row.shot().readings().values().get(Metric.OFFLINE))
+                .containsExactly(-10.0, 12.0, null);
+        assertThat(result.unknownColumns()).isEmpty();
+        assertThat(result.problems()).filteredOn(p -> p.sentence().contains("letters in this column")).hasSize(2);
+    }
+
+    @Test
+    void aColumnThatIsNotAllLettersOrNumbersWithSignsStayApart() {
+        IntakeResult mixed = read("Shot;Face (right +);X\n1;2;L\n2;1;ok\n");
+        IntakeResult signed = read("Shot;Face (right +);X\n1;-2;L\n2;1;R\n");
+        IntakeResult open = read("Shot;Face (right +);X\n1;2;L\n2;1;\n");
+
+        for (IntakeResult result : List.of(mixed, signed, open)) {
+            assertThat(result.unknownColumns()).hasSize(1);
+            assertThat(result.rows().get(1).shot().readings().values()).containsEntry(Metric.FACE_ANGLE, 1.0);
+        }
+    }
 }
