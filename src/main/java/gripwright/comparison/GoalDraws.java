@@ -155,7 +155,7 @@ final class GoalDraws {
             leftOut.add(primary.metric().text() + " is named by the goal, but "
                     + (aim.targetMissing() ? "not which number to be near." : "not which way it serves."));
         } else if (drawn == null) {
-            leftOut.add("The goal names " + primary.metric().text() + ", of which too little was read yet.");
+            leftOut.add("The goal names " + primary.metric().text() + ", of which too little was read yet, or it never varied.");
         } else if (!hasReference(primary.metric())) {
             leftOut.add("The reference has no reading of " + primary.metric().text() + ".");
         } else {
