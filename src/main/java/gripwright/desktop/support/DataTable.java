@@ -25,7 +25,7 @@ public final class DataTable<T> extends TableView<T> {
 
     private static final double ROW_HEIGHT = 32;
     /** Numbers that stand further apart than this share of their columns are hard to read across. */
-    private static final double MOST_STRETCH = 1.35;
+    private static final double MOST_STRETCH = 1.4;
     private static final int LEAST_ROWS = 2;
     private static final int TIPPED_FROM = 20;
     private static final double HEADING_HEIGHT = 33;
