@@ -61,6 +61,15 @@ class RulesCheckTest {
         assertThat(check.findings()).anyMatch(f -> f.sentence().contains("bulge of 0.50 mm"));
     }
 
+    /** One wrap of 0.25 mm ends inside the grip: seen by a caliper, our threshold of 0.1 mm, and no more than that. */
+    @Test
+    void aSmallBulgeIsLookedAt() {
+        BuildUp lower = BuildUp.none().withTape(TAPE).withLowerWraps(1).withLowerFromMm(100.0).withLowerToMm(180.0);
+        assertThat(check(grip(0.85, 0.85, 0.85), lower, ClubKind.IRON).outcome()).isEqualTo(RulesCheck.Outcome.LOOK);
+        BuildUp thin = lower.withTape(new Tape("thin", "tape", 0.09, 150, false, ""));
+        assertThat(check(grip(0.85, 0.85, 0.85), thin, ClubKind.IRON).outcome()).isEqualTo(RulesCheck.Outcome.CONFORMS);
+    }
+
     @Test
     void aWaistIsCalledOne() {
         RulesCheck check = check(grip(0.9, 0.8, 0.9), BuildUp.none(), ClubKind.IRON);

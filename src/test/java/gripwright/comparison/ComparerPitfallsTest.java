@@ -314,6 +314,32 @@ class ComparerPitfallsTest {
         }
     }
 
+    /**
+     * Stints of one grip that lie ten times the noise apart, and such that don't: the flag is for a stint effect beyond
+     * what nine of ten sessions have under the shop's prior, our judgement.
+     */
+    @Test
+    void stintsThatVaryMoreThanThePriorAllowsForAreReported() {
+        for (double apart : new double[] {0, 3}) {
+            SessionBuilder builder = SessionBuilder.of("A", "B").goal(FASTER);
+            for (int stint = 0; stint < 8; stint++) {
+                double level = 38 + apart * (stint * 5 % 8 / 8.0 - 0.5);
+                builder.stint(stint % 2 == 0 ? "A" : "B", Metric.CLUB_SPEED, level - 0.3, level + 0.2, level + 0.4, level - 0.2, level);
+            }
+            assertThat(speed(compare(builder.build())).model().stintPriorStrained()).isEqualTo(apart > 0);
+        }
+    }
+
+    /** SciPy's levene, centre 'median': F 3.698, p 0.0834, which is not below the usual 0.05. */
+    @Test
+    void noiseThatMayWellBeTheSameIsNotSaidToDiffer() {
+        Comparison comparison = compare(SessionBuilder.of("A", "B").goal(FASTER)
+                .stint("A", Metric.CLUB_SPEED, 38, 38.3, 37.6, 38.4, 37.8, 38.1)
+                .stint("B", Metric.CLUB_SPEED, 37.8, 38.5, 37.3, 38.8, 37.6, 38.2).build());
+        assertThat(speed(comparison).classical().brownForsythe().p()).isCloseTo(0.083387751, within(1e-6));
+        assertThat(speed(comparison).classical().noiseDiffers()).isFalse();
+    }
+
     @Test
     void aRehearsalDoesNotUseUpTheSettlingSwings() {
         Session session = SessionBuilder.of("A", "B").goal(FASTER)

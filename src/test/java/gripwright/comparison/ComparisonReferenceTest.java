@@ -234,6 +234,52 @@ class ComparisonReferenceTest {
         }
     }
 
+    /** SciPy's levene with centre 'median'; the threshold of 0.05 is the usual one. */
+    @Test
+    void whereNoiseDiffers() {
+        for (JsonNode e : EXPECTED.get("equalSpreads")) {
+            ClassicalFigures classical = metric(e).classical();
+            close("F", classical.brownForsythe().f(), e.get("f"), 10);
+            close("p", classical.brownForsythe().p(), e.get("p"), 1);
+            assertThat(classical.noiseDiffers()).isEqualTo(e.get("p").asDouble() < 0.05);
+        }
+    }
+
+    /** The rules of docs/comparison.md, their thresholds our settings, on the figures of the reference. */
+    @Test
+    void verdictsFollowFromTheFigures() {
+        for (JsonNode e : EXPECTED.get("metrics")) {
+            for (JsonNode q : e.get("differences")) {
+                if (!q.has("gainSd")) {
+                    Difference d = metric(e).difference(id(q.get("of")), id(q.get("against"))).orElseThrow();
+                    assertThat(d.verdict()).as(q.toString()).isEqualTo(verdict(q, "mattersAdjusted", "harmsAdjusted"));
+                }
+            }
+        }
+        int claims = 0;
+        for (JsonNode e : EXPECTED.get("spread")) {
+            SpreadComparison spread = COMPARISON.spread(Metric.ofKey(e.get("metric").asText()).orElseThrow()).orElseThrow();
+            for (JsonNode q : e.get("ratios")) {
+                Verdict verdict = spread.ratio(id(q.get("of")), id(q.get("against"))).orElseThrow().verdict();
+                assertThat(verdict).as(q.toString()).isEqualTo(verdict(q, "matters", "harms"));
+                claims += verdict == Verdict.NOT_SETTLED ? 0 : 1;
+            }
+        }
+        assertThat(claims).isPositive();
+    }
+
+    private static Verdict verdict(JsonNode q, String matters, String harms) {
+        double gain = q.get(matters).asDouble();
+        double loss = q.get(harms).asDouble();
+        if (gain >= 0.95 || loss >= 0.95) {
+            return gain >= 0.95 ? Verdict.BETTER : Verdict.WORSE;
+        }
+        if (q.get("same").asDouble() >= 0.9) {
+            return Verdict.SAME;
+        }
+        return gain >= 0.8 ? Verdict.PROBABLY_BETTER : loss >= 0.8 ? Verdict.PROBABLY_WORSE : Verdict.NOT_SETTLED;
+    }
+
     @Test
     void overallWithWeightsFeelAndGuardrails() {
         for (JsonNode e : EXPECTED.get("overall")) {

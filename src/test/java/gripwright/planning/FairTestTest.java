@@ -78,6 +78,12 @@ class FairTestTest {
                 Kind.ONE_STINT_ONLY);
     }
 
+    /** Twice as many is only worth a word from three shots more on: our judgement. */
+    @Test
+    void oneShotMoreIsNoWarning() {
+        assertThat(kinds(test("ABAB", 2, 1, 2, 1))).isEmpty();
+    }
+
     @Test
     void stintsOfVeryDifferentLengthAreWarnedOf() {
         assertThat(kinds(test("ABAB", 6, 3, 6, 4))).containsExactly(Kind.SHOTS_UNEVEN);

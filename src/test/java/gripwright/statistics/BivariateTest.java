@@ -195,6 +195,10 @@ class BivariateTest {
         SampleSummary summary = SampleSummary.of(new double[] {5, 10, 10}, 0.95);
         assertThat(distance.interval().get().upper()).isCloseTo(summary.meanInterval().get().upper(), within(1e-12));
         assertThat(distance.interval().get().lower()).isGreaterThanOrEqualTo(0);
+        // Distances 0 and 6: 3 ∓ 12.7 · 6/2 by t on one degree of freedom; no distance is below 0.
+        Interval wide = TargetDistance.of(new double[] {0, 6}, new double[] {0, 0}, new PlanePoint(0, 0), 0.95).interval().get();
+        assertThat(wide.lower()).isZero();
+        assertThat(wide.upper()).isCloseTo(3 + 3 * Math.tan(0.475 * Math.PI), within(1e-9));
         TargetDistance one = TargetDistance.of(new double[] {3}, new double[] {4}, new PlanePoint(0, 0), 0.95);
         assertThat(one.mean().get()).isEqualTo(5);
         assertThat(one.interval().shortfall()).isEqualTo(Shortfall.TOO_FEW_VALUES);

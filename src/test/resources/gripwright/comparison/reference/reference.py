@@ -314,6 +314,13 @@ def best(name):
     return [float(x) for x in np.bincount(np.argmax(serves(name, choosing(name)), axis=1), minlength=K) / 400000]
 
 
+def equal_spreads(name):
+    """Brown and Forsythe's test of equal variances."""
+    y = column(name)
+    f, p = stats.levene(*[y[(G == k) & ~np.isnan(y)] for k in range(K)], center='median')
+    return dict(metric=name, f=float(f), p=float(p))
+
+
 def patterns():
     tree = []
     for k in range(K):
@@ -343,4 +350,6 @@ def mishits():
 
 metrics = [metric(m) for m in ('clubSpeed', 'faceAngle', 'spinRate', 'offline')]
 print(json.dumps(dict(metrics=metrics, best={m: best(m) for m in ('clubSpeed', 'faceAngle', 'spinRate')}, spread=[spread('offline'), spread('faceAngle')],
-                      overall=overall(metrics), patterns=patterns(), mishits=mishits()), indent=1, default=float))
+                      overall=overall(metrics), patterns=patterns(), mishits=mishits(),
+                      equalSpreads=[equal_spreads(m) for m in ('clubSpeed', 'ballSpeed', 'clubPath', 'faceAngle', 'spinRate', 'carry',
+                                                               'offline', 'strikeSideways', 'strikeUp')]), indent=1, default=float))
