@@ -7,12 +7,16 @@ import gripwright.desktop.support.Theme;
 import gripwright.desktop.support.Typing;
 import gripwright.desktop.support.Workbench;
 import gripwright.desktop.take.TakeOverlay;
+import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
@@ -60,6 +64,20 @@ public final class WorkbenchWindow {
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::beforeAnybody);
         scene.addEventHandler(KeyEvent.KEY_PRESSED, this::afterEverybody);
         scene.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
+        scene.setOnDragOver(event -> {
+            if (event.getDragboard().hasFiles()) {
+                event.acceptTransferModes(TransferMode.COPY);
+            }
+            event.consume();
+        });
+        scene.setOnDragDropped(event -> {
+            List<File> files = event.getDragboard().getFiles();
+            if (!files.isEmpty()) {
+                takeOverlay.open(files.get(0).toPath());
+            }
+            event.setDropCompleted(!files.isEmpty());
+            event.consume();
+        });
         workbench.place().subscribe(this::show);
     }
 
@@ -81,6 +99,11 @@ public final class WorkbenchWindow {
     /** Opens the sheet on which a CSV file is looked at before its shots are taken. */
     public void takeShots(Path file) {
         takeOverlay.open(file);
+    }
+
+    /** Opens the sheet on rows that were pasted. */
+    public void takeRows(String rows) {
+        takeOverlay.openRows(rows);
     }
 
     /** The place that is shown. */
@@ -121,7 +144,8 @@ public final class WorkbenchWindow {
         if (keys.isVisible() && event.getCode() == KeyCode.ESCAPE) {
             keys.setVisible(false);
             event.consume();
-        } else if (event.isAltDown() && !event.isShortcutDown() && goToDigit(event.getCode())) {
+        } else if (event.isAltDown() && !event.isShortcutDown()
+                && (takeOverlay.isVisible() ? event.getCode().isDigitKey() : goToDigit(event.getCode()))) {
             event.consume();
         } else if (event.isShortcutDown() && !event.isAltDown() && undoOrRedo(event)) {
             event.consume();
@@ -149,9 +173,22 @@ public final class WorkbenchWindow {
     }
 
     private void afterEverybody(KeyEvent event) {
+        if (event.isShortcutDown() && event.getCode() == KeyCode.V && !Typing.isTakenBy(scene.getFocusOwner())) {
+            pasteRows();
+            event.consume();
+            return;
+        }
         boolean bare = !event.isAltDown() && !event.isShortcutDown() && !event.isShiftDown();
         if (bare && !Typing.isTakenBy(scene.getFocusOwner()) && goToDigit(event.getCode())) {
             event.consume();
+        }
+    }
+
+    /** Rows on the clipboard are looked at on the sheet; in the bay they are the bay's own, which takes them at once. */
+    private void pasteRows() {
+        String rows = Clipboard.getSystemClipboard().getString();
+        if (rows != null && rows.strip().contains("\n")) {
+            takeOverlay.openRows(rows);
         }
     }
 

@@ -2,81 +2,96 @@ package gripwright.desktop.take;
 
 import gripwright.desktop.support.Sheets;
 import gripwright.desktop.support.Workbench;
-import gripwright.intake.Choice;
-import gripwright.intake.ColumnMapping;
-import gripwright.intake.ColumnMeaning;
-import gripwright.intake.ColumnRole;
 import gripwright.intake.IntakeResult;
-import gripwright.intake.Question;
-import gripwright.intake.RecognisedColumn;
-import gripwright.intake.UnknownColumn;
-import gripwright.model.Metric;
 import gripwright.model.Problem;
 import java.io.File;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.CheckBox;
-import javafx.scene.control.ComboBox;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.RadioButton;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextArea;
-import javafx.scene.control.TextField;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
-import javafx.util.StringConverter;
 
-/** The sheet over the window on which a CSV file is looked at before its shots are taken; Escape leaves it. */
+/**
+ * The sheet over the window on which a CSV file or pasted rows are looked at before their shots are taken; Enter takes
+ * them, Escape leaves them, and the focus goes back to where it was.
+ */
 public final class TakeOverlay extends StackPane {
 
-    private static final double WIDTH = 880;
-    private static final double MARGIN = 48;
+    private static final double WIDTH = 1180;
+    private static final double MARGIN = 40;
 
     private final Workbench workbench;
     private final TakeViewModel model;
-    private final VBox content = new VBox(3 * Sheets.STEP);
+    private final Label title = new Label();
+    private final Label outcome = Sheets.text("");
+    private final Label dialect = Sheets.hint("");
+    private final QuestionsPane questions;
+    private final MappingPane mapping;
+    private final ColumnsPane columns;
+    private final VBox columnsSection;
+    private final VBox keeping;
+    private final LeftOutTable leftOut = new LeftOutTable();
+    private final Label leftOutHeading = Sheets.heading("");
+    private final VBox leftOutSection;
     private final Button take = new Button("Take them");
     private final Label where = Sheets.text("");
+    private final ScrollPane scroll;
+    private Node before;
+    private boolean backwards;
 
     public TakeOverlay(Workbench workbench) {
         this.workbench = workbench;
         this.model = new TakeViewModel(workbench);
+        questions = new QuestionsPane(model::answer);
+        mapping = new MappingPane(model);
+        columns = new ColumnsPane(model);
+        columnsSection = Sheets.section("Columns", mapping.line(), columns);
+        keeping = mapping.keeping();
+        leftOutSection = new VBox(Sheets.STEP, leftOutHeading, leftOut, copyButton());
+        VBox content = new VBox(3 * Sheets.STEP, questions, leftOutSection, columnsSection, keeping);
+        content.setPadding(new Insets(0, 2 * Sheets.STEP, 0, 0));
+        scroll = Sheets.scrolling(content);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
         getStyleClass().add("gw-overlay");
+        getStylesheets().add(TakeOverlay.class.getResource("take.css").toExternalForm());
         setId("take-overlay");
         setVisible(false);
-        VBox sheet = new VBox(2 * Sheets.STEP, title(), progress(), scrolling(), foot());
+        VBox sheet = new VBox(2 * Sheets.STEP, head(), progress(), scroll, foot());
         sheet.getStyleClass().add("gw-overlay-sheet");
         sheet.setMaxWidth(WIDTH);
         setPadding(new Insets(MARGIN));
         getChildren().add(sheet);
-        addEventFilter(KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.ESCAPE) {
-                leave();
-                event.consume();
-            }
-        });
+        addEventFilter(KeyEvent.KEY_PRESSED, this::beforeTheFields);
+        addEventHandler(KeyEvent.KEY_PRESSED, this::afterTheFields);
+        model.isOpen().subscribe(this::showOrHide);
         model.result().subscribe(now -> show());
         model.reading().subscribe(now -> show());
+        workbench.session().subscribe(now -> where.setText(model.destination()));
+        sceneProperty().subscribe(scene -> {
+            if (scene != null) {
+                scene.focusOwnerProperty().subscribe(this::keepFocusInside);
+            }
+        });
     }
 
-    private static Label title() {
-        Label title = new Label("Take shots from a CSV file");
-        title.getStyleClass().add("gw-title");
-        return title;
+    private VBox head() {
+        title.getStyleClass().add("take-name");
+        outcome.setId("take-outcome");
+        dialect.setId("take-dialect");
+        return new VBox(Sheets.STEP, title, outcome, dialect);
     }
 
     private Node progress() {
@@ -85,8 +100,9 @@ public final class TakeOverlay extends StackPane {
         bar.setMaxWidth(Double.MAX_VALUE);
         bar.setAccessibleText("how much is read");
         Button cancel = new Button("Break off");
+        cancel.setId("take-cancel");
         cancel.setOnAction(event -> model.cancel());
-        HBox.setHgrow(bar, javafx.scene.layout.Priority.ALWAYS);
+        HBox.setHgrow(bar, Priority.ALWAYS);
         HBox line = new HBox(Sheets.STEP, bar, cancel);
         line.setAlignment(Pos.CENTER_LEFT);
         line.visibleProperty().bind(model.reading());
@@ -94,22 +110,28 @@ public final class TakeOverlay extends StackPane {
         return line;
     }
 
-    private ScrollPane scrolling() {
-        ScrollPane scroll = Sheets.scrolling(content);
-        VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
-        return scroll;
+    private Button copyButton() {
+        Button copy = new Button("Copy the list");
+        copy.getStyleClass().add("flat");
+        copy.setOnAction(event -> {
+            leftOut.copy();
+            workbench.say("The list is on the clipboard.");
+        });
+        return copy;
     }
 
     private Node foot() {
         Button leave = new Button("Leave it");
-        leave.setOnAction(event -> leave());
+        leave.setId("take-leave");
+        leave.setMinWidth(USE_PREF_SIZE);
+        leave.setOnAction(event -> model.close());
         take.setId("take-them");
-        take.setOnAction(event -> {
-            if (model.take()) {
-                leave();
-            }
-        });
-        HBox foot = new HBox(Sheets.STEP, where, Sheets.spring(), leave, take);
+        take.getStyleClass().add("accent");
+        take.setMinWidth(USE_PREF_SIZE);
+        take.setOnAction(event -> model.take());
+        HBox.setHgrow(where, Priority.ALWAYS);
+        where.setMaxWidth(Double.MAX_VALUE);
+        HBox foot = new HBox(Sheets.STEP, where, leave, take);
         foot.setAlignment(Pos.CENTER_LEFT);
         return foot;
     }
@@ -128,145 +150,141 @@ public final class TakeOverlay extends StackPane {
 
     /** Opens the sheet on a file. */
     public void open(Path file) {
-        setVisible(true);
         model.open(file);
-        take.requestFocus();
     }
 
-    private void leave() {
-        model.cancel();
-        setVisible(false);
+    /** Opens the sheet on pasted rows. */
+    public void openRows(String rows) {
+        model.openRows(rows);
+    }
+
+    /** What the sheet shows. */
+    public TakeViewModel model() {
+        return model;
+    }
+
+    private void showOrHide(boolean open) {
+        if (open && !isVisible()) {
+            before = getScene() == null ? null : getScene().getFocusOwner();
+            setVisible(true);
+        } else if (!open && isVisible()) {
+            setVisible(false);
+            if (before != null && before.getScene() == getScene()) {
+                before.requestFocus();
+            }
+            before = null;
+        }
     }
 
     private void show() {
         IntakeResult result = model.result().get();
+        boolean any = result != null && !result.columns().isEmpty();
+        title.setText(model.name());
         take.setDisable(!model.isReady());
+        take.setText(model.count() == 1 ? "Take 1 shot" : model.count() > 0 ? "Take " + model.count() + " shots" : "Take them");
         where.setText(model.destination());
-        content.getChildren().clear();
-        if (result == null) {
-            content.getChildren().add(Sheets.quiet("Reading \u2026"));
+        outcome.setText(result == null ? "Reading \u2026" : TakeWords.outcome(result));
+        dialect.setText(result == null ? "" : TakeWords.dialect(result));
+        questions.show(model.questions());
+        present(columnsSection, any);
+        present(keeping, any);
+        columns.show(any ? result.columns() : List.of());
+        mapping.show();
+        showLeftOut(result == null ? List.of() : result.problems());
+        if (result != null && !model.reading().get() && isVisible() && !isFocusInside()) {
+            begin();
+        } else if (model.isReady() && isInside(getScene().getFocusOwner(), questions)) {
+            take.requestFocus();
+        }
+    }
+
+    private void showLeftOut(List<Problem> problems) {
+        List<Problem> listed = problems.stream().filter(each -> each.severity() != Problem.Severity.FATAL).toList();
+        present(leftOutSection, !listed.isEmpty());
+        long rejected = TakeWords.rejected(listed);
+        leftOutHeading.setText(rejected == listed.size() ? "Left out: " + rejected : rejected == 0
+                ? "Taken, and worth a look: " + listed.size()
+                : "Left out: " + rejected + ". Taken, and worth a look: " + (listed.size() - rejected));
+        leftOut.show(listed);
+    }
+
+    private static void present(Node node, boolean there) {
+        node.setVisible(there);
+        node.setManaged(there);
+    }
+
+    /** Work begins at the first open question, else at taking, else at the columns. */
+    private void begin() {
+        scroll.setVvalue(0);
+        if (!questions.focusFirstOpen() && !take.isDisabled()) {
+            take.requestFocus();
+        } else if (!isFocusInside()) {
+            lookup("#take-leave").requestFocus();
+        }
+    }
+
+    // ---- keys and focus -----------------------------------------------------------------------------------------
+
+    private void beforeTheFields(KeyEvent event) {
+        backwards = event.getCode() == KeyCode.TAB && event.isShiftDown();
+        boolean listOpen = getScene().getFocusOwner() instanceof ComboBoxBase<?> box && box.isShowing();
+        if (event.getCode() == KeyCode.ESCAPE && !listOpen) {
+            model.close();
+            event.consume();
+        } else if (event.getCode() == KeyCode.ENTER && getScene().getFocusOwner() instanceof ButtonBase button) {
+            button.fire();
+            event.consume();
+        }
+    }
+
+    private void afterTheFields(KeyEvent event) {
+        if (event.getCode() == KeyCode.ENTER) {
+            model.take();
+            event.consume();
+        } else if (event.getCode().isDigitKey()) {
+            // The window behind would go to another place.
+            event.consume();
+        }
+    }
+
+    private boolean isFocusInside() {
+        return getScene() != null && isInside(getScene().getFocusOwner(), this);
+    }
+
+    /** Tab goes round within the sheet; the window behind it waits. */
+    private void keepFocusInside(Node owner) {
+        if (isVisible() && owner != null && !isInside(owner, this) && model.result().get() != null) {
+            Node end = backwards ? take.isDisabled() ? lookup("#take-leave") : take : first();
+            end.requestFocus();
+        } else if (isVisible() && isInside(owner, scroll.getContent())) {
+            bringIntoView(owner);
+        }
+    }
+
+    private Node first() {
+        return lookupAll(".toggle-button").stream().filter(Node::isFocusTraversable).filter(Node::isVisible).findFirst()
+                .orElseGet(() -> lookup("#take-leave"));
+    }
+
+    /** Scrolls so that what has the focus is seen. */
+    private void bringIntoView(Node node) {
+        double view = scroll.getViewportBounds().getHeight();
+        double whole = scroll.getContent().getLayoutBounds().getHeight();
+        if (whole <= view) {
             return;
         }
-        content.getChildren().add(Sheets.text(result.sentence()));
-        result.questions().forEach(question -> content.getChildren().add(question(question)));
-        if (!result.problems().isEmpty()) {
-            content.getChildren().add(problems(result.problems()));
-        }
-        if (!result.recognisedColumns().isEmpty() || !result.unknownColumns().isEmpty()) {
-            content.getChildren().addAll(columns(result), mappings());
+        double top = scroll.getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal())).getMinY();
+        double seenFrom = scroll.getVvalue() * (whole - view);
+        if (top < seenFrom || top + 5 * Sheets.STEP > seenFrom + view) {
+            scroll.setVvalue(Math.max(0, Math.min(1, (top - view / 2) / (whole - view))));
         }
     }
 
-    private Node question(Question question) {
-        ToggleGroup group = new ToggleGroup();
-        FlowPane choices = new FlowPane(2 * Sheets.STEP, Sheets.STEP);
-        for (Choice choice : question.choices()) {
-            RadioButton button = new RadioButton(choice.text());
-            button.setToggleGroup(group);
-            button.setOnAction(event -> model.answer(question.id(), choice.key()));
-            choices.getChildren().add(button);
+    private static boolean isInside(Node node, Node upper) {
+        Node each = node;
+        while (each != null && each != upper) {
+            each = each.getParent();
         }
-        return Sheets.section("A question", Sheets.text(question.sentence()), choices);
-    }
-
-    private static Node problems(List<Problem> problems) {
-        TextArea text = new TextArea(String.join("\n", problems.stream().map(Problem::text).toList()));
-        text.setEditable(false);
-        text.setWrapText(true);
-        text.setPrefRowCount(Math.min(6, problems.size() + 1));
-        text.setAccessibleText("what was rejected or is worth a look");
-        return Sheets.section("Rejected, or worth a look", text);
-    }
-
-    private Node columns(IntakeResult result) {
-        GridPane grid = new GridPane();
-        grid.setHgap(2 * Sheets.STEP);
-        grid.setVgap(Sheets.STEP);
-        grid.addRow(0, Sheets.quiet("column"), Sheets.quiet("holds"), Sheets.quiet("unit"), Sheets.quiet("signs"),
-                Sheets.quiet(""));
-        for (RecognisedColumn column : result.recognisedColumns()) {
-            row(grid, column.heading(), column.position(), column.meaning(), column.unit(),
-                    column.byHand() ? "set by hand" : "");
-        }
-        for (UnknownColumn column : result.unknownColumns()) {
-            row(grid, column.heading(), column.position(), null, "", String.join(", ", column.samples()));
-        }
-        return Sheets.section("Columns", grid);
-    }
-
-    private void row(GridPane grid, String heading, int position, ColumnMeaning meaning, String unit, String note) {
-        String name = heading.isBlank() ? "#" + position : heading.replaceAll("\\s+", " ");
-        ComboBox<ColumnMeaning> holds = new ComboBox<>();
-        holds.setAccessibleText("what the column " + name + " holds");
-        holds.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(ColumnMeaning value) {
-                return value == null ? "not read" : value.text();
-            }
-
-            @Override
-            public ColumnMeaning fromString(String typed) {
-                return null;
-            }
-        });
-        holds.getItems().addAll(meanings());
-        holds.setValue(meaning);
-        TextField units = new TextField(unit);
-        units.setPrefColumnCount(5);
-        units.setAccessibleText("unit of the column " + name);
-        CheckBox flipped = new CheckBox("the other way round");
-        Runnable set = () -> {
-            if (holds.getValue() != null) {
-                model.setColumn(heading.isBlank() ? name : heading, holds.getValue().key(), units.getText().strip(),
-                        flipped.isSelected()).ifPresent(workbench::sayProblem);
-            }
-        };
-        holds.setOnAction(event -> set.run());
-        units.setOnAction(event -> set.run());
-        flipped.setOnAction(event -> set.run());
-        flipped.setSelected(model.mapping().columns().stream()
-                .anyMatch(rule -> rule.heading().equals(heading) && rule.flipped()));
-        Label label = new Label(name);
-        label.setMaxWidth(220);
-        grid.addRow(grid.getRowCount(), label, holds, units, flipped, Sheets.hint(note));
-    }
-
-    private static List<ColumnMeaning> meanings() {
-        List<ColumnMeaning> meanings = new ArrayList<>();
-        Stream.of(Metric.values()).map(ColumnMeaning::of).forEach(meanings::add);
-        Stream.of(ColumnRole.values()).map(ColumnMeaning::of).forEach(meanings::add);
-        return meanings;
-    }
-
-    private Node mappings() {
-        ComboBox<ColumnMapping> saved = new ComboBox<>();
-        saved.setAccessibleText("saved mapping");
-        saved.setPromptText("none saved");
-        saved.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(ColumnMapping value) {
-                return value == null ? "" : value.name();
-            }
-
-            @Override
-            public ColumnMapping fromString(String typed) {
-                return null;
-            }
-        });
-        saved.getItems().setAll(model.saved());
-        saved.getItems().stream().filter(each -> each.name().equals(model.mapping().name())).findFirst()
-                .ifPresent(saved::setValue);
-        saved.setOnAction(event -> model.use(saved.getValue()));
-        TextField name = new TextField(model.mapping().columns().isEmpty() ? "" : model.mapping().name());
-        name.setPromptText("a name of your own");
-        name.setAccessibleText("name to keep the columns under");
-        Button keep = new Button("Keep these columns and answers");
-        keep.setOnAction(event -> {
-            model.save(name.getText());
-            saved.getItems().setAll(model.saved());
-        });
-        FlowPane line = new FlowPane(Sheets.STEP, Sheets.STEP, Sheets.quiet("read files as"), saved, name, keep);
-        line.setAlignment(Pos.CENTER_LEFT);
-        return Sheets.section("For the next file of this kind", line);
+        return each == upper && upper != null;
     }
 }

@@ -2,21 +2,25 @@ package gripwright.desktop.take;
 
 import gripwright.desktop.support.Workbench;
 import gripwright.intake.Answers;
+import gripwright.intake.Choice;
 import gripwright.intake.ColumnMapping;
+import gripwright.intake.ColumnMeaning;
 import gripwright.intake.ColumnRule;
 import gripwright.intake.CsvIntake;
+import gripwright.intake.FileColumn;
 import gripwright.intake.IntakeResult;
-import gripwright.intake.SessionFilling;
-import gripwright.model.ClubTest;
+import gripwright.intake.Question;
+import gripwright.model.ReadingText;
 import gripwright.model.Session;
 import gripwright.model.Shot;
-import gripwright.model.Stint;
 import gripwright.session.Edit;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
@@ -28,19 +32,27 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /**
- * A CSV file on its way into the session: read in the background, read again with each answer and each column set by hand,
- * and taken in one step that undo takes back.
+ * A CSV file, or pasted rows, on the way into the session: read in the background, read again with each answer and each
+ * column set by hand, and taken in one step that undo takes back.
+ *
+ * <p>Nothing of one file stays for the next: a mapping is in use only where it belongs to the file or was chosen for it.
  */
 public final class TakeViewModel {
+
+    private static final double LEAST_PROGRESS = 0.01;
 
     private final Workbench workbench;
     private final ReadOnlyObjectWrapper<IntakeResult> result = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper reading = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper open = new ReadOnlyBooleanWrapper();
     private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper();
+    private final Map<String, Question> asked = new LinkedHashMap<>();
     private List<Shot> takenBefore = List.of();
-    private Path file;
+    private TakeInput input;
+    private FirstLook look = FirstLook.nothing();
     private Answers answers = Answers.none();
     private ColumnMapping mapping = ColumnMapping.none();
+    private boolean mappingChosen;
     private AtomicBoolean goOn = new AtomicBoolean();
 
     public TakeViewModel(Workbench workbench) {
@@ -52,9 +64,14 @@ public final class TakeViewModel {
         return result.getReadOnlyProperty();
     }
 
-    /** Whether the file is being read. */
+    /** Whether something is being read or taken. */
     public ReadOnlyBooleanProperty reading() {
         return reading.getReadOnlyProperty();
+    }
+
+    /** Whether there is something to look at; it closes once the shots are taken. */
+    public ReadOnlyBooleanProperty isOpen() {
+        return open.getReadOnlyProperty();
     }
 
     /** How much of it is read, 0 to 1. */
@@ -62,94 +79,69 @@ public final class TakeViewModel {
         return progress.getReadOnlyProperty();
     }
 
-    public ColumnMapping mapping() {
-        return mapping;
+    /** What is read: a file's name, or that rows were pasted. */
+    public String name() {
+        return input == null ? "" : input.name();
     }
 
-    /** Begins with a file; a mapping used before stays chosen, answers do not. */
-    public void open(Path chosen) {
-        file = chosen;
-        answers = Answers.none();
-        result.set(null);
-        read();
+    // ---- opening and reading ------------------------------------------------------------------------------------
+
+    /** Begins with a file. */
+    public void open(Path file) {
+        begin(TakeInput.of(file));
     }
 
-    /** Answers a question and reads again. */
-    public void answer(String questionId, String choiceKey) {
-        answers = answers.with(questionId, choiceKey);
-        read();
+    /** Begins with pasted rows, with headings or without. */
+    public void openRows(String rows) {
+        begin(TakeInput.ofRows(rows));
     }
 
-    /** Sets a column by hand and reads again; gives back why it can't be, or empty. */
-    public Optional<String> setColumn(String heading, String meaning, String unit, boolean flipped) {
+    private void begin(TakeInput chosen) {
+        close();
+        input = chosen;
+        AtomicBoolean mine = started();
+        open.set(true);
+        workbench.inBackground(() -> lookAt(chosen), found -> {
+            if (mine == goOn && mine.get()) {
+                look = found;
+                mapping = found.first();
+                read();
+            }
+        }, failure -> failed(mine, failure));
+    }
+
+    private FirstLook lookAt(TakeInput chosen) {
         try {
-            mapping = mapping.with(new ColumnRule(heading, meaning, unit, flipped));
-            read();
-            return Optional.empty();
-        } catch (IllegalArgumentException refused) {
-            return Optional.of(refused.getMessage());
-        }
-    }
-
-    /** Uses a saved mapping, or none, and reads again. */
-    public void use(ColumnMapping chosen) {
-        mapping = chosen == null ? ColumnMapping.none() : chosen;
-        read();
-    }
-
-    /** The mappings that the shop has saved, by name. */
-    public List<ColumnMapping> saved() {
-        try {
-            return workbench.services().mappings();
+            return FirstLook.of(chosen, workbench.services().mappings(), "");
         } catch (IOException unreadable) {
-            workbench.sayProblem(unreadable.getMessage());
-            return List.of();
+            return FirstLook.of(chosen, List.of(), unreadable.getMessage());
         }
     }
 
-    /** Saves the columns set by hand and the answers given under a name. */
-    public void save(String name) {
-        if (name == null || name.isBlank()) {
-            workbench.sayProblem("Give the mapping a name first.");
-            return;
-        }
-        mapping = mapping.withName(name.strip()).with(mapping.answers().and(answers));
-        try {
-            workbench.services().keepMapping(mapping);
-            workbench.say("Kept as \u2018" + name.strip() + "\u2019.");
-        } catch (IOException refused) {
-            workbench.sayProblem(refused.getMessage());
-        }
-    }
-
-    /** Breaks the reading off; nothing is taken. */
-    public void cancel() {
+    private AtomicBoolean started() {
         goOn.set(false);
+        goOn = new AtomicBoolean(true);
+        reading.set(true);
+        progress.set(0);
+        return goOn;
     }
 
     private void read() {
-        if (file == null) {
-            return;
-        }
-        cancel();
-        AtomicBoolean mine = new AtomicBoolean(true);
-        goOn = mine;
+        AtomicBoolean mine = started();
         Session session = workbench.session().get();
         CsvIntake intake = CsvIntake.withDefaults().with(session.player().hand()).with(ZoneId.systemDefault())
                 .with(session.date()).with(mapping).with(answers).with((double fraction) -> {
                     workbench.onWindow(() -> advance(mine, fraction));
                     return mine.get();
                 });
-        reading.set(true);
-        progress.set(0);
-        Path source = file;
+        TakeInput source = input;
         List<Shot> before = shots(session);
-        workbench.inBackground(() -> intake.read(source, before), done -> arrived(mine, before, done),
+        workbench.inBackground(() -> source.read(intake, before), done -> arrived(mine, before, done),
                 failure -> failed(mine, failure));
     }
 
     private void advance(AtomicBoolean mine, double fraction) {
-        if (mine == goOn) {
+        if (mine == goOn && fraction >= progress.get() + LEAST_PROGRESS) {
             progress.set(fraction);
         }
     }
@@ -164,10 +156,33 @@ public final class TakeViewModel {
     private void arrived(AtomicBoolean mine, List<Shot> before, IntakeResult done) {
         if (mine == goOn) {
             takenBefore = before;
-            reading.set(false);
-            progress.set(1);
+            asked.values().removeIf(question -> answers.to(question.id()).isEmpty());
+            done.questions().forEach(question -> asked.put(question.id(), question));
             result.set(done);
+            progress.set(1);
+            reading.set(false);
         }
+    }
+
+    /** Breaks the reading off; nothing is taken and what was read before stays. */
+    public void cancel() {
+        goOn.set(false);
+        goOn = new AtomicBoolean();
+        reading.set(false);
+    }
+
+    /** Leaves it; nothing of it stays. */
+    public void close() {
+        cancel();
+        open.set(false);
+        input = null;
+        look = FirstLook.nothing();
+        answers = Answers.none();
+        asked.clear();
+        mapping = ColumnMapping.none();
+        mappingChosen = false;
+        takenBefore = List.of();
+        result.set(null);
     }
 
     private static List<Shot> shots(Session session) {
@@ -175,53 +190,193 @@ public final class TakeViewModel {
                 .flatMap(stint -> stint.shots().stream())).toList();
     }
 
+    // ---- questions ----------------------------------------------------------------------------------------------
+
+    /** The questions about this file, open ones and answered ones, which can be answered anew. */
+    List<AskedQuestion> questions() {
+        List<AskedQuestion> questions = new ArrayList<>();
+        if (look.fitting().size() > 1) {
+            List<Choice> choices = new ArrayList<>();
+            look.fitting().forEach(each -> choices.add(new Choice(each.name(), "\u2018" + each.name() + "\u2019")));
+            choices.add(new Choice(ColumnMapping.none().name(), "as recognised"));
+            questions.add(new AskedQuestion(AskedQuestion.WHICH_MAPPING, "Several of the shop\u2019s mappings belong to "
+                    + "this file. Which one is it read with?", choices, mappingChosen ? mapping.name() : ""));
+        }
+        asked.values().forEach(question ->
+                questions.add(AskedQuestion.of(question, answers.to(question.id()).orElse(""))));
+        return questions;
+    }
+
+    /** Answers a question and reads again. */
+    public void answer(String questionId, String choiceKey) {
+        if (questionId.equals(AskedQuestion.WHICH_MAPPING)) {
+            use(look.fitting().stream().filter(each -> each.name().equals(choiceKey)).findFirst().orElse(null));
+            return;
+        }
+        answers = answers.with(questionId, choiceKey);
+        read();
+    }
+
+    // ---- columns ------------------------------------------------------------------------------------------------
+
+    /** What the shop has said about a column for this file. */
+    public Optional<ColumnRule> rule(FileColumn column) {
+        return mapping.columns().stream().filter(rule -> rule.heading().equalsIgnoreCase(column.key())).findFirst();
+    }
+
+    /** Says what a column holds; null for a column that is not to be read. */
+    public void setMeaning(FileColumn column, ColumnMeaning meaning) {
+        String key = meaning == null ? "ignore" : meaning.key();
+        set(ColumnRule.of(column.key(), key));
+    }
+
+    /** Says which unit a column's numbers are in; empty for the unit the file gives. */
+    public void setUnit(FileColumn column, String unit) {
+        base(column).ifPresent(rule -> set(rule.withUnit(unit)));
+    }
+
+    /** Says which way a number without a minus points. */
+    public void setSide(FileColumn column, String side) {
+        base(column).ifPresent(rule -> set(rule.withPlus(side)));
+    }
+
+    private Optional<ColumnRule> base(FileColumn column) {
+        return rule(column).or(() -> Optional.ofNullable(column.meaning())
+                .map(meaning -> ColumnRule.of(column.key(), meaning.key())));
+    }
+
+    private void set(ColumnRule rule) {
+        mapping = mapping.with(rule);
+        read();
+    }
+
+    /** Takes back what was said about a column; it is recognised as usual again. */
+    public void takeBack(FileColumn column) {
+        rule(column).ifPresent(rule -> {
+            mapping = mapping.without(rule.heading());
+            read();
+        });
+    }
+
+    /** The first shot's reading of a column, as the shop reads it; empty where it has none. */
+    public String firstReading(FileColumn column) {
+        IntakeResult now = result.get();
+        if (now == null || column.meaning() == null || column.meaning().metric() == null || column.open()) {
+            return "";
+        }
+        ReadingText text = ReadingText.of(workbench.settings().get(), workbench.session().get().player().hand());
+        return now.rows().stream().map(row -> row.shot().readings().given(column.meaning().metric()))
+                .filter(java.util.OptionalDouble::isPresent).findFirst().map(value -> {
+                    String unit = text.unit(column.meaning().metric()).symbol();
+                    String number = text.number(column.meaning().metric(), Math.abs(value.getAsDouble()));
+                    String word = text.word(column.meaning().metric(), value.getAsDouble());
+                    String side = unit.isEmpty() || unit.equals("\u00B0") ? unit : " " + unit;
+                    return word.isEmpty() ? text.number(column.meaning().metric(), value.getAsDouble()) + side
+                            : number + side + " " + word;
+                }).orElse("");
+    }
+
+    // ---- mappings -----------------------------------------------------------------------------------------------
+
+    public ColumnMapping mapping() {
+        return mapping;
+    }
+
+    /** The mappings that the shop has saved, by name. */
+    public List<ColumnMapping> saved() {
+        return look.saved();
+    }
+
+    /** Which mapping the file is read with, and why. */
+    public String mappingInUse() {
+        if (!look.problem().isEmpty()) {
+            return look.problem();
+        }
+        if (!mapping.isNamed()) {
+            return mapping.columns().isEmpty() ? "Columns are read as recognised." : "Columns set by hand, for this file only.";
+        }
+        boolean fits = look.fitting().stream().anyMatch(each -> each.name().equals(mapping.name()));
+        String why = !fits ? "chosen for this file" : look.fit() == ColumnMapping.Fit.FILE_NAME
+                ? "since the file\u2019s name is one of \u2018" + mapping.files() + "\u2019"
+                : "since the headings are those it was kept with";
+        return "Read with the shop\u2019s mapping \u2018" + mapping.name() + "\u2019, " + why + ".";
+    }
+
+    /** Uses a saved mapping for this file, null for none, and reads again. */
+    public void use(ColumnMapping chosen) {
+        mapping = chosen == null ? ColumnMapping.none() : chosen;
+        mappingChosen = true;
+        read();
+    }
+
+    /** Keeps the columns set by hand and the answers under a name, for files of these headings or of such names. */
+    public void save(String name, String files) {
+        if (name == null || name.isBlank()) {
+            workbench.sayProblem("Give the mapping a name first.");
+            return;
+        }
+        ColumnMapping kept = mapping.withName(name.strip()).with(mapping.answers().and(answers))
+                .withFiles(look.headings(), files);
+        TakeInput about = input;
+        workbench.inBackground(() -> {
+            workbench.services().keepMapping(kept);
+            return workbench.services().mappings();
+        }, saved -> {
+            if (about == input) {
+                mapping = kept;
+                mappingChosen = true;
+                look = look.withSaved(saved);
+                result.set(copy(result.get()));
+            }
+            workbench.say("Kept as \u2018" + kept.name() + "\u2019; the next file of this kind is read with it.");
+        }, refused -> workbench.sayProblem(refused.getMessage()));
+    }
+
+    /** Forgets the mapping in use for good; the file is read as recognised. */
+    public void forget() {
+        String name = mapping.name();
+        TakeInput about = input;
+        workbench.inBackground(() -> {
+            workbench.services().forgetMapping(name);
+            return workbench.services().mappings();
+        }, saved -> {
+            workbench.say("\u2018" + name + "\u2019 is forgotten.");
+            if (about == input) {
+                look = look.withSaved(saved);
+                use(null);
+            }
+        }, refused -> workbench.sayProblem(refused.getMessage()));
+    }
+
+    /** The same result as another object, so that what shows it shows it again. */
+    private static IntakeResult copy(IntakeResult now) {
+        return now == null ? null : new IntakeResult(now.source(), now.rows(), now.alreadyTaken(), now.problems(),
+                now.questions(), now.recognisedColumns(), now.unknownColumns(), now.columns(), now.skippedLines(),
+                now.dialect(), now.cancelled());
+    }
+
+    // ---- taking -------------------------------------------------------------------------------------------------
+
     /** Whether there is anything to take, with no question open. */
     public boolean isReady() {
         IntakeResult now = result.get();
-        return now != null && !reading.get() && !now.hasFailed() && !now.cancelled() && now.questions().isEmpty()
-                && !now.rows().isEmpty();
+        return now != null && !reading.get() && !now.hasFailed() && !now.cancelled()
+                && questions().stream().noneMatch(AskedQuestion::isOpen) && placed(now) > 0;
+    }
+
+    /** How many shots would be taken. */
+    public long count() {
+        return result.get() == null ? 0 : placed(result.get());
+    }
+
+    private long placed(IntakeResult now) {
+        return now.rows().size() - withoutPlace();
     }
 
     /** Where the shots will go, in words. */
     public String destination() {
         IntakeResult now = result.get();
-        if (now == null || now.rows().isEmpty()) {
-            return "";
-        }
-        if (now.isWholeTest()) {
-            return "The file names configurations: its shots fill the test with the "
-                    + workbench.test().get().club().name() + "."
-                    + (withoutPlace() == 0 ? "" : " " + withoutPlace() + " without a configuration stay out: write theirs "
-                            + "into the file and read it again.");
-        }
-        return workbench.test().get().stintInHand().flatMap(stint -> workbench.test().get()
-                        .configuration(stint.configurationId()))
-                .map(configuration -> "They go into the stint in hand, " + configuration.label() + ".")
-                .orElse("No stint is in hand: they wait in the tray for a place.");
-    }
-
-    /**
-     * Takes the shots into the session, as one step; gives back whether it was done. Where other shots have come in since
-     * the file was read, it is read again first, so that none is taken twice.
-     */
-    public boolean take() {
-        IntakeResult now = result.get();
-        if (!isReady()) {
-            return false;
-        }
-        if (!takenBefore.equals(shots(workbench.session().get()))) {
-            workbench.say("Other shots came in meanwhile; the file was read again. Take them now.");
-            read();
-            return false;
-        }
-        ClubTest test = workbench.test().get();
-        String label = "Take " + (now.rows().size() - withoutPlace()) + " shots from " + now.source();
-        Optional<String> refused = workbench.apply(new Edit(label, session -> filled(session, test.id(), now)));
-        refused.ifPresent(workbench::sayProblem);
-        if (refused.isEmpty()) {
-            workbench.say(now.sentence());
-        }
-        return refused.isEmpty();
+        return now == null || now.rows().isEmpty() ? "" : TakePlace.words(workbench.test().get(), now, withoutPlace());
     }
 
     /** Lines that name no configuration in a file that otherwise does; they have no place in the test and stay out. */
@@ -231,16 +386,44 @@ public final class TakeViewModel {
                 : now.rows().stream().filter(row -> row.configuration().isEmpty()).count();
     }
 
-    private static Session filled(Session session, String testId, IntakeResult intake) {
-        if (intake.isWholeTest()) {
-            return SessionFilling.wholeTest(session, testId, intake).session();
+    /**
+     * Takes the shots into the session, as one step, and closes; gives back whether it was begun. Where other shots have
+     * come in since the file was read, it is read again first, so that none is taken twice.
+     */
+    public boolean take() {
+        if (!isReady()) {
+            return false;
         }
-        Optional<Stint> inHand = session.test(testId).flatMap(ClubTest::stintInHand);
-        if (inHand.isPresent()) {
-            return SessionFilling.intoStint(session, testId, inHand.get().id(), intake).session();
+        Session before = workbench.session().get();
+        if (!takenBefore.equals(shots(before))) {
+            workbench.say("Other shots came in meanwhile; the file was read again. Take them now.");
+            read();
+            return false;
         }
-        List<Shot> tray = new ArrayList<>(session.tray());
-        tray.addAll(intake.shots());
-        return session.withTray(tray);
+        AtomicBoolean mine = started();
+        IntakeResult now = result.get();
+        String testId = workbench.test().get().id();
+        String label = "Take " + TakeWords.counted(placed(now), "shot") + " from " + now.source();
+        workbench.inBackground(() -> TakePlace.filled(before, testId, now), filled -> {
+            if (mine == goOn) {
+                reading.set(false);
+                apply(new Edit(label, session -> session == before ? filled : TakePlace.filled(session, testId, now)), now);
+            }
+        }, failure -> failed(mine, failure));
+        return true;
+    }
+
+    private void apply(Edit edit, IntakeResult now) {
+        if (!takenBefore.equals(shots(workbench.session().get()))) {
+            workbench.say("Other shots came in meanwhile; the file was read again. Take them now.");
+            read();
+            return;
+        }
+        Optional<String> refused = workbench.apply(edit);
+        refused.ifPresent(workbench::sayProblem);
+        if (refused.isEmpty()) {
+            workbench.say(now.sentence());
+            close();
+        }
     }
 }

@@ -34,7 +34,7 @@ class TakeOverlayTest {
             });
             Parent overlay = (Parent) window.window().scene().lookup("#take-overlay");
             window.waitUntil("the file to be read", () -> overlay.isVisible()
-                    && !window.window().scene().getRoot().lookupAll(".radio-button").isEmpty());
+                    && !window.window().scene().getRoot().lookupAll(".take-question .toggle-button").isEmpty());
             window.settle();
             WritableImage shot = window.onWindow(() -> window.window().scene().snapshot(null));
             Path picture = Path.of("target", "screenshots", "take.png");
