@@ -96,15 +96,7 @@ final class IntakeCommand implements Callable<Integer> {
         IntakeResult result = read(hand != null ? hand : before == null ? null : before.player().hand(), before,
                 mapping, given);
         tell(result);
-        if (result.hasFailed() || isWithout(result, mapping)) {
-            return Gripwright.NOT_DONE;
-        }
-        if (!result.questions().isEmpty() && !leaveOpen) {
-            ask(result, given);
-            return Gripwright.NOT_DONE;
-        }
-        if (result.rows().isEmpty() && result.alreadyTaken() == 0) {
-            output.err().println("There is no shot in " + file + " that could be taken; nothing was written.");
+        if (!isReady(result, given)) {
             return Gripwright.NOT_DONE;
         }
         Session start = before != null ? before : fresh(hand, result);
@@ -112,15 +104,34 @@ final class IntakeCommand implements Callable<Integer> {
             mappings().keep(mapping.withName(saveAs).with(mapping.answers().and(given)));
         }
         SessionFilling filling = filled(start, result);
-        filling.problems().stream().map(Problem::text).forEach(output.err()::println);
-        Session filled = filling.session();
-        if (!filled.equals(before)) {
-            save(files, found == null ? files.look(out) : found.file(), filled);
+        if (!filling.session().equals(before)) {
+            save(files, found == null ? FileState.absent(out) : found.file(), filling.session());
         }
+        sayWhatCameOfIt(result, filling);
+        return 0;
+    }
+
+    /** Whether there is something to take and nothing open; else says what. */
+    private boolean isReady(IntakeResult result, Answers given) {
+        if (result.hasFailed() || isWithout(result)) {
+            return false;
+        }
+        if (!result.questions().isEmpty() && !leaveOpen) {
+            ask(result, given);
+            return false;
+        }
+        if (result.rows().isEmpty() && result.alreadyTaken() == 0) {
+            output.err().println("There is no shot in " + file + " that could be taken; nothing was written.");
+            return false;
+        }
+        return true;
+    }
+
+    private void sayWhatCameOfIt(IntakeResult result, SessionFilling filling) {
+        filling.problems().stream().map(Problem::text).forEach(output.err()::println);
         long placeless = filling.problems().stream().filter(p -> p.severity() == Problem.Severity.REJECTED).count();
         output.out().println(result.sentence()
                 + (placeless == 0 ? "" : " " + placeless + " of these have no place in the test and were left out."));
-        return 0;
     }
 
     private void refuseAnotherHand(Session before, Handedness hand) {
@@ -159,7 +170,7 @@ final class IntakeCommand implements Callable<Integer> {
     }
 
     /** Whether a column set with {@code --column} is not in the file, which a slip of the keyboard makes. */
-    private boolean isWithout(IntakeResult result, ColumnMapping mapping) {
+    private boolean isWithout(IntakeResult result) {
         List<String> missing = columns.stream().map(typed -> IntakeWords.rule(typed).heading())
                 .filter(heading -> !result.hasColumn(heading)).toList();
         missing.forEach(heading -> output.err().println("The file has no column '" + heading
