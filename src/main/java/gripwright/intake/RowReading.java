@@ -140,8 +140,8 @@ final class RowReading {
         if (!signedBySource.isEmpty()) {
             problems.add(new Problem(Problem.Severity.NOTE, source, headers.get(0).line(), null,
                     String.join(", ", signedBySource), "Plain signs are taken as positive to the right of the target. "
-                            + "If this source means positive as open, or as in to out, for a left-handed player, set "
-                            + "the column to 'signs the other way round' in the mapping."));
+                            + "If this source means positive as open, or as in to out, for a left-handed player, say "
+                            + "of the column which side plus is."));
         }
     }
 

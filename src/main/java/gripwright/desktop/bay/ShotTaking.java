@@ -2,19 +2,24 @@ package gripwright.desktop.bay;
 
 import gripwright.desktop.support.Workbench;
 import gripwright.intake.Arrival;
+import gripwright.intake.CsvIntake;
 import gripwright.intake.IntakeRow;
+import gripwright.model.Configuration;
 import gripwright.model.Readings;
 import gripwright.model.Shot;
 import gripwright.model.ShotSource;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Takes shots in, whether typed, pasted or brought by a source; each keeps where it came from. */
 final class ShotTaking {
 
+    private static final Pattern STARTS_AS_NUMBER = Pattern.compile("^[-+.,\u2212]?\\d");
     private static final ShotSource PASTE = new ShotSource(ShotSource.Kind.PASTE, "paste", "", "", "", 0);
 
     private final BayViewModel bay;
@@ -36,7 +41,13 @@ final class ShotTaking {
         return outcome;
     }
 
+    /** Rows under headings are looked at on the sheet, as a file is; rows without are those of the entry line. */
     void paste(EntryLine line, String rows) {
+        List<String> headings = CsvIntake.headings(rows);
+        if (!headings.isEmpty() && headings.stream().noneMatch(heading -> STARTS_AS_NUMBER.matcher(heading).find())) {
+            workbench.rowsToTake().set(rows);
+            return;
+        }
         List<Shot> shots = new ArrayList<>();
         List<String> refused = new ArrayList<>();
         String[] lines = rows.split("\\R");
@@ -64,7 +75,18 @@ final class ShotTaking {
         } else {
             workbench.applyOrSay(bay.play().takeInAndWithdraw(shots, Set.copyOf(arrival.withdrawn())));
         }
+        sayWhereItDiffers(arrival);
         arrival.problems().stream().findFirst().ifPresent(problem -> workbench.sayProblem(problem.text()));
+    }
+
+    /** Live, the club in the fitter's hand decides; a file that names another configuration is contradicted aloud. */
+    private void sayWhereItDiffers(Arrival arrival) {
+        Optional<String> inHand = workbench.test().get().stintInHand()
+                .flatMap(stint -> workbench.test().get().configuration(stint.configurationId())).map(Configuration::label);
+        arrival.added().stream().map(IntakeRow::configuration).filter(said -> !said.isEmpty()
+                && !said.equalsIgnoreCase(inHand.orElse(""))).reduce((earlier, later) -> later).ifPresent(said ->
+                workbench.say("The file says \u2018" + said + "\u2019; here the stint in hand decides, and the shot went to "
+                        + inHand.map(label -> label + ". C corrects the stint.").orElse("the tray.")));
     }
 
     private Shot shot(Readings readings) {

@@ -60,6 +60,7 @@ public final class Workbench {
     private final ObjectProperty<PlaceKey> place = new SimpleObjectProperty<>(PlaceKey.SETUP);
     private final BooleanProperty sheetOnly = new SimpleBooleanProperty();
     private final BooleanProperty lessMotion = new SimpleBooleanProperty();
+    private final ObjectProperty<String> rowsToTake = new SimpleObjectProperty<>();
     private String testInView;
     private StatusMessage passing;
     private Derived<Comparison> comparison;
@@ -284,6 +285,11 @@ public final class Workbench {
     /** Whether the place has the whole window, rail, header and foot hidden, as Review has in front of the player. */
     public BooleanProperty sheetOnly() {
         return sheetOnly;
+    }
+
+    /** Pasted rows to be looked at on the sheet before they are taken; null for none. */
+    public ObjectProperty<String> rowsToTake() {
+        return rowsToTake;
     }
 
     /** Whether nothing moves by itself. */

@@ -1,5 +1,6 @@
 package gripwright.desktop.take;
 
+import gripwright.desktop.support.Sheets;
 import gripwright.intake.ColumnMeaning;
 import gripwright.intake.ColumnRole;
 import gripwright.intake.FileColumn;
@@ -9,12 +10,14 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.util.StringConverter;
 
 /** The cells of one column of the file: its name and samples, what it holds, unit, side of plus, and the way back. */
@@ -22,13 +25,14 @@ final class ColumnCells {
 
     private static final List<ColumnMeaning> MEANINGS = meanings();
     private static final String IN_FILE = "as in the file";
-    private static final int LONGEST = 26;
+    private static final int LONGEST = 28;
 
     private final TakeViewModel model;
     private final Label name = label();
     private final Label samples = label("gw-quiet");
     private final ComboBox<ColumnMeaning> holds = combo(value -> value == null ? "not read" : value.text());
     private final ComboBox<String> unit = combo(value -> value == null || value.isEmpty() ? IN_FILE : value);
+    private final Label onlyUnit = label("gw-quiet");
     private final ComboBox<String> side = combo(value -> value == null ? "" : "plus is " + value);
     private final Label reads = label();
     private final Button back = new Button("Take back");
@@ -40,6 +44,8 @@ final class ColumnCells {
         holds.getItems().add(null);
         holds.getItems().addAll(MEANINGS);
         holds.setVisibleRowCount(14);
+        onlyUnit.setMaxWidth(Double.MAX_VALUE);
+        onlyUnit.setPadding(new Insets(0, 0, 0, Sheets.STEP));
         on(holds, chosen -> model.setMeaning(column, chosen));
         on(unit, chosen -> model.setUnit(column, chosen));
         on(side, chosen -> model.setSide(column, chosen));
@@ -90,7 +96,7 @@ final class ColumnCells {
     }
 
     Node[] nodes() {
-        return new Node[] {name, samples, holds, unit, side, reads, back};
+        return new Node[] {name, samples, holds, new StackPane(onlyUnit, unit), side, reads, back};
     }
 
     void show(FileColumn now) {
@@ -104,6 +110,7 @@ final class ColumnCells {
         holds.setAccessibleText("what the column " + now.name() + " holds");
         mark(holds, "take-open-field", now.open() && !read);
         offer(unit, read && now.meaning().units().size() > 1 ? choices(now) : List.of(), now.unit());
+        write(onlyUnit, read && now.meaning().units().size() == 1 ? now.meaning().units().get(0) : "");
         unit.setAccessibleText("unit of the column " + now.name());
         offer(side, read ? now.meaning().sides() : List.of(), now.side().isEmpty() ? null : now.side());
         side.setAccessibleText("what plus means in the column " + now.name());

@@ -46,6 +46,7 @@ public final class TakeOverlay extends StackPane {
     private final LeftOutTable leftOut = new LeftOutTable();
     private final Label leftOutHeading = Sheets.heading("");
     private final VBox leftOutSection;
+    private final VBox content = new VBox(3 * Sheets.STEP);
     private final Button take = new Button("Take them");
     private final Label where = Sheets.text("");
     private final ScrollPane scroll;
@@ -61,7 +62,7 @@ public final class TakeOverlay extends StackPane {
         columnsSection = Sheets.section("Columns", mapping.line(), columns);
         keeping = mapping.keeping();
         leftOutSection = new VBox(Sheets.STEP, leftOutHeading, leftOut, copyButton());
-        VBox content = new VBox(3 * Sheets.STEP, questions, leftOutSection, columnsSection, keeping);
+        content.getChildren().addAll(questions, columnsSection, leftOutSection, keeping);
         content.setPadding(new Insets(0, 2 * Sheets.STEP, 0, 0));
         scroll = Sheets.scrolling(content);
         VBox.setVgrow(scroll, Priority.ALWAYS);
@@ -79,6 +80,12 @@ public final class TakeOverlay extends StackPane {
         model.isOpen().subscribe(this::showOrHide);
         model.result().subscribe(now -> show());
         model.reading().subscribe(now -> show());
+        workbench.rowsToTake().subscribe(rows -> {
+            if (rows != null) {
+                openRows(rows);
+                workbench.rowsToTake().set(null);
+            }
+        });
         workbench.session().subscribe(now -> where.setText(model.destination()));
         sceneProperty().subscribe(scene -> {
             if (scene != null) {
@@ -112,7 +119,7 @@ public final class TakeOverlay extends StackPane {
 
     private Button copyButton() {
         Button copy = new Button("Copy the list");
-        copy.getStyleClass().add("flat");
+        copy.getStyleClass().addAll("flat", "take-flush");
         copy.setOnAction(event -> {
             leftOut.copy();
             workbench.say("The list is on the clipboard.");
@@ -123,10 +130,11 @@ public final class TakeOverlay extends StackPane {
     private Node foot() {
         Button leave = new Button("Leave it");
         leave.setId("take-leave");
+        leave.getStyleClass().add("take-leave");
         leave.setMinWidth(USE_PREF_SIZE);
         leave.setOnAction(event -> model.close());
         take.setId("take-them");
-        take.getStyleClass().add("accent");
+        take.getStyleClass().add("take-them");
         take.setMinWidth(USE_PREF_SIZE);
         take.setOnAction(event -> model.take());
         HBox.setHgrow(where, Priority.ALWAYS);
@@ -206,6 +214,12 @@ public final class TakeOverlay extends StackPane {
                 ? "Taken, and worth a look: " + listed.size()
                 : "Left out: " + rejected + ". Taken, and worth a look: " + (listed.size() - rejected));
         leftOut.show(listed);
+        // What was left out comes before the columns, a mere note after them.
+        int place = rejected > 0 ? 1 : 2;
+        if (content.getChildren().indexOf(leftOutSection) != place) {
+            content.getChildren().remove(leftOutSection);
+            content.getChildren().add(place, leftOutSection);
+        }
     }
 
     private static void present(Node node, boolean there) {

@@ -95,6 +95,25 @@ class ShotSourcesTest {
     }
 
     @Test
+    void theStintInHandDecidesWhereAWatchedFileNamesAnotherConfiguration() throws Exception {
+        Path file = folder.resolve("shots.csv");
+        append(file, "Configuration;Club speed [m/s]\n");
+        sources.watch(file, false);
+        append(file, "B;36.1\n");
+        until(() -> shots().size() == 1);
+        assertThat(workbench.message().get().text()).contains("The file says \u2018B\u2019").contains("went to A");
+    }
+
+    @Test
+    void pastedRowsUnderHeadingsAreLookedAtOnTheSheetAndOthersAreTakenAtOnce() {
+        bay.paste("Club speed [m/s]\tCarry [m]\n36.1\t138\n");
+        assertThat(shots()).isEmpty();
+        assertThat(workbench.rowsToTake().get()).startsWith("Club speed");
+        bay.paste("80.5\t0.8 c\n");
+        assertThat(shots()).hasSize(1);
+    }
+
+    @Test
     void readingsThatAreThereAlreadyAreAskedAbout() throws Exception {
         Path file = folder.resolve("shots.csv");
         append(file, HEADER + "36.1;138\n");
