@@ -27,6 +27,7 @@ final class KeysOverlay extends StackPane {
             new Place.KeyLine("Ctrl+O", "open a session"),
             new Place.KeyLine("Ctrl+Shift+S", "save as"),
             new Place.KeyLine("Ctrl+I", "take shots from a CSV file"),
+            new Place.KeyLine("Ctrl+V", "take pasted rows under headings"),
             new Place.KeyLine("F11", "full screen"),
             new Place.KeyLine("? or F1", "these keys; Escape closes them"));
 

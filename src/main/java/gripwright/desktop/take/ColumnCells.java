@@ -25,13 +25,14 @@ final class ColumnCells {
 
     private static final List<ColumnMeaning> MEANINGS = meanings();
     private static final String IN_FILE = "as in the file";
-    private static final int LONGEST = 28;
+    private static final int LONGEST = 52;
+    private static final int ROOM_FOR_SAMPLES = 20;
 
     private final TakeViewModel model;
     private final Label name = label();
     private final Label samples = label("gw-quiet");
-    private final ComboBox<ColumnMeaning> holds = combo(value -> value == null ? "not read" : value.text());
-    private final ComboBox<String> unit = combo(value -> value == null || value.isEmpty() ? IN_FILE : value);
+    private final ComboBox<ColumnMeaning> holds = combo(this::meaningWord);
+    private final ComboBox<String> unit = combo(this::unitWord);
     private final Label onlyUnit = label("gw-quiet");
     private final ComboBox<String> side = combo(value -> value == null ? "" : "plus is " + value);
     private final Label reads = label();
@@ -67,6 +68,8 @@ final class ColumnCells {
         Label label = new Label();
         label.getStyleClass().add("take-word");
         label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
         return label;
     }
 
@@ -87,6 +90,14 @@ final class ColumnCells {
         return combo;
     }
 
+    private String meaningWord(ColumnMeaning value) {
+        return value != null ? value.text() : column != null && column.open() ? "asked above" : "not read";
+    }
+
+    private String unitWord(String value) {
+        return value != null && !value.isEmpty() ? value : column != null && column.open() ? "asked above" : IN_FILE;
+    }
+
     private <T> void on(ComboBox<T> combo, Consumer<T> set) {
         combo.valueProperty().addListener((observed, before, chosen) -> {
             if (!showing) {
@@ -101,21 +112,27 @@ final class ColumnCells {
 
     void show(FileColumn now) {
         showing = true;
+        boolean settled = column != null && column.open() && !now.open();
         column = now;
+        if (settled) {
+            // Nothing chosen is called otherwise now, and a field writes anew only what has changed.
+            holds.setValue(MEANINGS.get(0));
+            unit.setValue(null);
+        }
         write(name, now.heading().isBlank() ? "#" + now.position() : now.heading());
-        write(samples, String.join(" \u00B7 ", now.samples()));
+        write(samples, samples(now));
         boolean read = now.isRead();
         mark(name, "take-unread", !read && !now.open());
         holds.setValue(read ? now.meaning() : null);
         holds.setAccessibleText("what the column " + now.name() + " holds");
         mark(holds, "take-open-field", now.open() && !read);
         offer(unit, read && now.meaning().units().size() > 1 ? choices(now) : List.of(), now.unit());
+        mark(unit, "take-open-field", now.open() && read && now.unit().isEmpty());
         write(onlyUnit, read && now.meaning().units().size() == 1 ? now.meaning().units().get(0) : "");
         unit.setAccessibleText("unit of the column " + now.name());
         offer(side, read ? now.meaning().sides() : List.of(), now.side().isEmpty() ? null : now.side());
         side.setAccessibleText("what plus means in the column " + now.name());
-        write(reads, now.open() ? "asked above" : model.firstReading(now));
-        mark(reads, "take-open", now.open());
+        write(reads, now.open() ? "" : model.firstReading(now));
         back.setVisible(model.rule(now).isPresent());
         back.setAccessibleText("Take back what was said about " + now.name());
         showing = false;
@@ -135,11 +152,24 @@ final class ColumnCells {
         combo.setValue(value);
     }
 
+    /** A heading as written, on two lines where it is long; one longer than that tells its whole in a tip. */
     private static void write(Label label, String text) {
         String line = text.replaceAll("\\s+", " ");
         boolean isLong = line.length() > LONGEST;
         label.setText(isLong ? line.substring(0, LONGEST - 1).strip() + "\u2026" : line);
         label.setTooltip(isLong ? new Tooltip(text) : null);
+    }
+
+    /** As many of the first cells as there is room for. */
+    private static String samples(FileColumn column) {
+        StringBuilder text = new StringBuilder();
+        for (String sample : column.samples()) {
+            if (!text.isEmpty() && text.length() + sample.length() > ROOM_FOR_SAMPLES) {
+                break;
+            }
+            text.append(text.isEmpty() ? "" : " \u00B7 ").append(sample);
+        }
+        return text.toString();
     }
 
     private static void mark(Node node, String style, boolean on) {

@@ -15,6 +15,10 @@ final class ColumnsPane extends GridPane {
     private static final double[] WIDTHS = {184, 184, 208, 128, 152, 128, 88};
     private static final String[] HEADINGS = {"column", "in the file", "holds", "unit", "sign", "first shot", ""};
 
+    /** Over fields, headings stand where the fields' texts begin. */
+    private static final int FIRST_FIELD = 2;
+    private static final int LAST_FIELD = 4;
+
     private final TakeViewModel model;
     private final List<ColumnCells> rows = new ArrayList<>();
     private List<String> keys = List.of();
@@ -51,6 +55,9 @@ final class ColumnsPane extends GridPane {
         for (int column = 0; column < HEADINGS.length; column++) {
             Label heading = new Label(HEADINGS[column]);
             heading.getStyleClass().addAll("gw-small", "gw-quiet");
+            if (column >= FIRST_FIELD && column <= LAST_FIELD) {
+                heading.getStyleClass().add("take-heading-in");
+            }
             add(heading, column, 0);
         }
         for (int row = 0; row < count; row++) {

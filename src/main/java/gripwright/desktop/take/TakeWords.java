@@ -26,8 +26,9 @@ final class TakeWords {
             case '\t' -> "Tabs between cells";
             default -> "Commas between cells";
         });
-        parts.add(dialect.decimalMark() == null ? "no decimals that decide"
-                : dialect.decimalMark() == ',' ? "decimal comma" : "decimal point");
+        if (dialect.decimalMark() != null) {
+            parts.add(dialect.decimalMark() == ',' ? "decimal comma" : "decimal point");
+        }
         if (!"text".equals(dialect.encoding())) {
             parts.add(dialect.encoding());
         }
