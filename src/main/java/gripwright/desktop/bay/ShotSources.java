@@ -3,6 +3,7 @@ package gripwright.desktop.bay;
 import gripwright.desktop.support.Workbench;
 import gripwright.intake.Answers;
 import gripwright.intake.Arrival;
+import gripwright.intake.ColumnMapping;
 import gripwright.intake.CsvIntake;
 import gripwright.intake.LiveListener;
 import gripwright.intake.LiveSource;
@@ -12,6 +13,7 @@ import gripwright.intake.WatchOptions;
 import gripwright.intake.WatchedReadings;
 import gripwright.model.Session;
 import gripwright.model.Shot;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -31,6 +33,8 @@ public final class ShotSources {
     private final BayViewModel bay;
     private final Rehearsals rehearsals;
     private LiveSource live;
+    /** How often a source was chosen or stopped; what was found out for an earlier choice is dropped. */
+    private int choices;
     private Consumer<Answers> answering = answers -> { };
 
     /**
@@ -74,13 +78,15 @@ public final class ShotSources {
 
     /** A file or folder was chosen; where shots are in it already, asks whether they are of this session. */
     public void chosen(Path path) {
-        if (!isHoldingSomething(path)) {
-            watch(path, false);
-            return;
-        }
-        bay.ask(Prompt.choice("There are readings in it already. Which belong to this session?", List.of(
-                Prompt.Option.of("only new ones", () -> watch(path, true)),
-                Prompt.Option.of("all of them", () -> watch(path, false)))));
+        workbench.inBackground(() -> isHoldingSomething(path), holding -> {
+            if (!holding) {
+                watch(path, false);
+                return;
+            }
+            bay.ask(Prompt.choice("There are readings in it already. Which belong to this session?", List.of(
+                    Prompt.Option.of("only new ones", () -> watch(path, true)),
+                    Prompt.Option.of("all of them", () -> watch(path, false)))));
+        }, failure -> workbench.sayProblem(String.valueOf(failure.getMessage())));
     }
 
     private static boolean isHoldingSomething(Path path) {
@@ -91,19 +97,52 @@ public final class ShotSources {
         return path.toFile().length() > 0;
     }
 
-    /** Watches a file or folder from now on. */
+    /** What the disk says of a path before it is watched. */
+    private record Looked(boolean isFolder, ColumnMapping mapping) {
+    }
+
+    /** Watches a file or folder from now on, a file with the shop's mapping where one belongs to it. */
     public void watch(Path path, boolean onlyNew) {
         stop();
+        int mine = choices;
+        Session session = workbench.session().get();
+        workbench.inBackground(() -> new Looked(Files.isDirectory(path), mappingFor(path)), looked -> {
+            if (mine == choices && workbench.session().get().id().equals(session.id())) {
+                begin(path, looked, onlyNew);
+            }
+        }, failure -> workbench.sayProblem(String.valueOf(failure.getMessage())));
+    }
+
+    private void begin(Path path, Looked looked, boolean onlyNew) {
         Session session = workbench.session().get();
         CsvIntake intake = CsvIntake.withDefaults().with(session.player().hand()).with(ZoneId.systemDefault())
-                .with(session.date());
+                .with(session.date()).with(looked.mapping());
         WatchOptions options = WatchOptions.usual().withSkipExisting(onlyNew);
-        WatchedReadings watched = Files.isDirectory(path)
+        WatchedReadings watched = looked.isFolder()
                 ? WatchedReadings.ofFolder(path, intake, allShots(session), options)
                 : WatchedReadings.ofFile(path, intake, allShots(session), options);
         answering = watched::answer;
         begin(watched, false);
-        workbench.say("Watching " + path.getFileName() + ".");
+        workbench.say("Watching " + path.getFileName() + (looked.mapping().isNamed()
+                ? ", read with the shop\u2019s mapping \u2018" + looked.mapping().name() + "\u2019." : "."));
+    }
+
+    /** The one mapping of the shop's that belongs to the file, by its name or else by its headings; none of several. */
+    private ColumnMapping mappingFor(Path path) {
+        try {
+            List<ColumnMapping> saved = workbench.services().mappings();
+            List<String> headings = Files.isRegularFile(path) ? CsvIntake.headings(path) : List.of();
+            for (ColumnMapping.Fit fit : List.of(ColumnMapping.Fit.FILE_NAME, ColumnMapping.Fit.HEADINGS)) {
+                List<ColumnMapping> fitting = saved.stream()
+                        .filter(each -> each.fit(String.valueOf(path.getFileName()), headings) == fit).toList();
+                if (!fitting.isEmpty()) {
+                    return fitting.size() == 1 ? fitting.get(0) : ColumnMapping.none();
+                }
+            }
+        } catch (IOException unreadable) {
+            workbench.onWindow(() -> workbench.sayProblem(unreadable.getMessage()));
+        }
+        return ColumnMapping.none();
     }
 
     private void askRehearsal() {
@@ -152,6 +191,7 @@ public final class ShotSources {
 
     /** Closes the source; shots are typed from now on. */
     public void stop() {
+        choices++;
         if (live != null) {
             live.close();
             live = null;

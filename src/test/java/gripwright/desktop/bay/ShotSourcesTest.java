@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gripwright.desktop.support.DemoSessions;
 import gripwright.desktop.support.InMemoryServices;
 import gripwright.desktop.support.Workbench;
+import gripwright.intake.ColumnMapping;
+import gripwright.intake.ColumnRule;
 import gripwright.model.Metric;
 import gripwright.model.Session;
 import gripwright.model.Shot;
@@ -95,6 +97,19 @@ class ShotSourcesTest {
     }
 
     @Test
+    void aWatchedFileIsReadWithTheMappingThatBelongsToIt() throws Exception {
+        workbench.services().keepMapping(ColumnMapping.none().with(ColumnRule.of("Vee", "clubSpeed").withUnit("m/s"))
+                .withName("bay two").withFiles(List.of("Vee", "Carry [m]"), ""));
+        Path file = folder.resolve("shots.csv");
+        append(file, "Vee;Carry [m]\n");
+        sources.watch(file, false);
+        until(() -> workbench.message().get().text().contains("bay two"));
+        append(file, "36.1;138\n");
+        until(() -> shots().size() == 1);
+        assertThat(shots().get(0).readings().given(Metric.CLUB_SPEED)).hasValue(36.1);
+    }
+
+    @Test
     void theStintInHandDecidesWhereAWatchedFileNamesAnotherConfiguration() throws Exception {
         Path file = folder.resolve("shots.csv");
         append(file, "Configuration;Club speed [m/s]\n");
@@ -118,6 +133,7 @@ class ShotSourcesTest {
         Path file = folder.resolve("shots.csv");
         append(file, HEADER + "36.1;138\n");
         sources.chosen(file);
+        until(() -> bay.prompt().get() != null);
         assertThat(bay.prompt().get().question()).contains("already");
         bay.choose(1);
         // When the file was looked at first nobody says, so lines are appended until one is taken for new.
@@ -168,6 +184,7 @@ class ShotSourcesTest {
         Path file = folder.resolve("shots.csv");
         append(file, HEADER);
         sources.watch(file, false);
+        until(() -> bay.source().get() != null);
         workbench.open(gripwright.desktop.support.WorkbenchServices.Opened.fresh(
                 Session.blank("another", LocalDate.of(2026, 3, 15))));
         assertThat(bay.source().get()).isNull();
