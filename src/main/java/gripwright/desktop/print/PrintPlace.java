@@ -56,18 +56,18 @@ public final class PrintPlace implements Place {
     private Node side(Workbench workbench) {
         Subject<ShopSettings> shop = Subject.settings(workbench);
         GridPane form = Sheets.form();
-        Sheets.line(form, "paper", new SegmentField<>(
+        Sheets.line(form, "Paper", new SegmentField<>(
                 shop.choice("paper", ShopSettings::paper, ShopSettings::withPaper), List.of("A4", "Letter"), text -> text));
         TextEntry name = shop.text("name of the shop", ShopSettings::shopName, ShopSettings::withShopName);
         TextEntry note = shop.text("note of the shop", ShopSettings::shopNote, ShopSettings::withShopNote);
-        Sheets.line(form, "shop", new EntryField(name));
-        Sheets.line(form, "note", new EntryField(note));
+        Sheets.line(form, "Shop", new EntryField(name));
+        Sheets.line(form, "Note", new EntryField(note));
         save.setDefaultButton(false);
         save.setOnAction(event -> chooseAndSave());
         save.disableProperty().bind(model.pages().isNull());
         ComboBox<String> printers = new ComboBox<>(model.printers());
         printers.setAccessibleText("printer");
-        printers.setPromptText("no printer found");
+        printers.setPromptText("No printer found");
         printers.setMaxWidth(Double.MAX_VALUE);
         model.printers().addListener((javafx.collections.ListChangeListener<String>) change -> {
             if (!model.printers().isEmpty()) {
