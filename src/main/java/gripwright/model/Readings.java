@@ -8,9 +8,12 @@ import java.util.OptionalDouble;
 /**
  * What was read of one shot: any subset of the metrics, in internal units; what is missing stays missing.
  *
- * @param values finite values only
+ * @param values finite values only, none beyond {@link #MOST} either way
  */
 public record Readings(Map<Metric, Double> values) {
+
+    /** Nothing that a club or a ball does is a billion of anything; past it the sums of squares run over. */
+    public static final double MOST = 1e9;
 
     /** No reading at all. */
     public static Readings none() {
@@ -26,6 +29,10 @@ public record Readings(Map<Metric, Double> values) {
         Map<Metric, Double> copy = new EnumMap<>(Metric.class);
         values.forEach((metric, value) -> {
             Check.finite(Check.present(value, metric.text()), metric.text());
+            if (Math.abs(value) > MOST) {
+                throw new IllegalArgumentException("The " + metric.text() + " of " + value + " can't be a reading: it is"
+                        + " beyond a billion. Correct it, or leave it out.");
+            }
             copy.put(metric, value);
         });
         values = Collections.unmodifiableMap(copy);
@@ -56,7 +63,8 @@ public record Readings(Map<Metric, Double> values) {
     private OptionalDouble ratio() {
         Double ball = values.get(Metric.BALL_SPEED);
         Double club = values.get(Metric.CLUB_SPEED);
-        return ball == null || club == null || club <= 0 ? OptionalDouble.empty() : OptionalDouble.of(ball / club);
+        return ball == null || club == null || club <= 0 || ball / club > MOST ? OptionalDouble.empty()
+                : OptionalDouble.of(ball / club);
     }
 
     private OptionalDouble faceToPath() {

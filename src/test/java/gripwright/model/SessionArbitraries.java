@@ -143,7 +143,7 @@ public final class SessionArbitraries {
 
     private Shot shot() {
         Map<Metric, Double> values = new EnumMap<>(Metric.class);
-        metrics().forEach(metric -> values.put(metric, number()));
+        metrics().forEach(metric -> values.put(metric, Math.max(-Readings.MOST, Math.min(Readings.MOST, number()))));
         return new Shot(id("shot"), maybe(this::moment), new Readings(values),
                 new ShotSource(any(ShotSource.Kind.class), text(), text(), text(), text(), random.nextInt(4)),
                 maybe(this::name), random.nextBoolean(), random.nextBoolean(), text());
