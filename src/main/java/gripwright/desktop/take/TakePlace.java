@@ -9,6 +9,7 @@ import gripwright.model.Stint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Where the shots of a file go: a whole test, the stint in hand, or the tray. */
 final class TakePlace {
@@ -28,6 +29,12 @@ final class TakePlace {
         List<Shot> tray = new ArrayList<>(session.tray());
         tray.addAll(intake.shots());
         return session.withTray(tray);
+    }
+
+    /** All shots that the session holds, wherever they are. */
+    static List<Shot> shots(Session session) {
+        return Stream.concat(session.tray().stream(), session.tests().stream().flatMap(test -> test.stints().stream())
+                .flatMap(stint -> stint.shots().stream())).toList();
     }
 
     /** The place in words. */

@@ -23,7 +23,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyDoubleProperty;
@@ -135,7 +134,7 @@ public final class TakeViewModel {
                     return mine.get();
                 });
         TakeInput source = input;
-        List<Shot> before = shots(session);
+        List<Shot> before = TakePlace.shots(session);
         workbench.inBackground(() -> source.read(intake, before), done -> arrived(mine, before, done),
                 failure -> failed(mine, failure));
     }
@@ -183,11 +182,6 @@ public final class TakeViewModel {
         mappingChosen = false;
         takenBefore = List.of();
         result.set(null);
-    }
-
-    private static List<Shot> shots(Session session) {
-        return Stream.concat(session.tray().stream(), session.tests().stream().flatMap(test -> test.stints().stream())
-                .flatMap(stint -> stint.shots().stream())).toList();
     }
 
     // ---- questions ----------------------------------------------------------------------------------------------
@@ -264,16 +258,8 @@ public final class TakeViewModel {
         if (now == null || column.meaning() == null || column.meaning().metric() == null || column.open()) {
             return "";
         }
-        ReadingText text = ReadingText.of(workbench.settings().get(), workbench.session().get().player().hand());
-        return now.rows().stream().map(row -> row.shot().readings().given(column.meaning().metric()))
-                .filter(java.util.OptionalDouble::isPresent).findFirst().map(value -> {
-                    String unit = text.unit(column.meaning().metric()).symbol();
-                    String number = text.number(column.meaning().metric(), Math.abs(value.getAsDouble()));
-                    String word = text.word(column.meaning().metric(), value.getAsDouble());
-                    String side = unit.isEmpty() || unit.equals("\u00B0") ? unit : " " + unit;
-                    return word.isEmpty() ? text.number(column.meaning().metric(), value.getAsDouble()) + side
-                            : number + side + " " + word;
-                }).orElse("");
+        return FirstShot.reading(now, column.meaning().metric(),
+                ReadingText.of(workbench.settings().get(), workbench.session().get().player().hand()));
     }
 
     // ---- mappings -----------------------------------------------------------------------------------------------
@@ -395,7 +381,7 @@ public final class TakeViewModel {
             return false;
         }
         Session before = workbench.session().get();
-        if (!takenBefore.equals(shots(before))) {
+        if (!takenBefore.equals(TakePlace.shots(before))) {
             workbench.say("Other shots came in meanwhile; the file was read again. Take them now.");
             read();
             return false;
@@ -414,7 +400,7 @@ public final class TakeViewModel {
     }
 
     private void apply(Edit edit, IntakeResult now) {
-        if (!takenBefore.equals(shots(workbench.session().get()))) {
+        if (!takenBefore.equals(TakePlace.shots(workbench.session().get()))) {
             workbench.say("Other shots came in meanwhile; the file was read again. Take them now.");
             read();
             return;

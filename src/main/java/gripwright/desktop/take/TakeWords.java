@@ -63,13 +63,13 @@ final class TakeWords {
         }
         StringBuilder text = new StringBuilder(counted(result.rows().size(), "new shot"));
         if (result.alreadyTaken() > 0) {
-            text.append("; ").append(counted(result.alreadyTaken(), "more")).append(" in the session already");
+            text.append("; ").append(result.alreadyTaken()).append(" taken before");
         }
         long rejected = rejected(result.problems());
         if (rejected > 0) {
             text.append("; ").append(rejected == 1 ? "1 cell or line left out" : rejected + " cells or lines left out");
         }
-        return text.append('.').toString().replace(" mores ", " more ");
+        return text.append('.').toString();
     }
 
     static long rejected(List<Problem> problems) {

@@ -224,6 +224,14 @@ class TakeViewModelTest {
     }
 
     @Test
+    void aFileThatHasGrownSaysWhatIsNewAndWhatIsThere() throws IOException {
+        model.open(file("shot,club speed (m/s)\n1,40.1\n"));
+        model.take();
+        model.open(file("shot,club speed (m/s)\n1,40.1\n2,39.7\n"));
+        assertThat(TakeWords.outcome(model.result().get())).isEqualTo("1 new shot; 1 taken before.");
+    }
+
+    @Test
     void howTheFileIsWrittenIsSaidInWords() throws IOException {
         model.open(file("\uFEFFBay two\n\nshot;club speed;carry\n;[mph];[yd]\n1;86,1;150\nAverage;86,1;150\n"));
         assertThat(TakeWords.dialect(model.result().get())).isEqualTo("Semicolons between cells, decimal comma, UTF-8, "
