@@ -275,17 +275,7 @@ public final class TakeViewModel {
 
     /** Which mapping the file is read with, and why. */
     public String mappingInUse() {
-        if (!look.problem().isEmpty()) {
-            return look.problem();
-        }
-        if (!mapping.isNamed()) {
-            return mapping.columns().isEmpty() ? "Columns are read as recognised." : "Columns set by hand, for this file only.";
-        }
-        boolean fits = look.fitting().stream().anyMatch(each -> each.name().equals(mapping.name()));
-        String why = !fits ? "chosen for this file" : look.fit() == ColumnMapping.Fit.FILE_NAME
-                ? "since the file\u2019s name is one of \u2018" + mapping.files() + "\u2019"
-                : "since the headings are those it was kept with";
-        return "Read with the shop\u2019s mapping \u2018" + mapping.name() + "\u2019, " + why + ".";
+        return TakeWords.mapping(mapping, look);
     }
 
     /** Uses a saved mapping for this file, null for none, and reads again. */

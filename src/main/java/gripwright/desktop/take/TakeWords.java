@@ -1,5 +1,6 @@
 package gripwright.desktop.take;
 
+import gripwright.intake.ColumnMapping;
 import gripwright.intake.Dialect;
 import gripwright.intake.IntakeResult;
 import gripwright.intake.SkippedLine;
@@ -47,6 +48,21 @@ final class TakeWords {
     private static Optional<String> counted(IntakeResult result, SkippedLine.Reason reason, String one) {
         long count = result.skippedLines().stream().filter(line -> line.reason() == reason).count();
         return count == 0 ? Optional.empty() : Optional.of(counted(count, one) + " passed over");
+    }
+
+    /** Which mapping a file is read with, and why. */
+    static String mapping(ColumnMapping mapping, FirstLook look) {
+        if (!look.problem().isEmpty()) {
+            return look.problem();
+        }
+        if (!mapping.isNamed()) {
+            return mapping.columns().isEmpty() ? "Columns are read as recognised." : "Columns set by hand, for this file only.";
+        }
+        boolean fits = look.fitting().stream().anyMatch(each -> each.name().equals(mapping.name()));
+        String why = !fits ? "chosen for this file" : look.fit() == ColumnMapping.Fit.FILE_NAME
+                ? "since the file\u2019s name is one of \u2018" + mapping.files() + "\u2019"
+                : "since the headings are those it was kept with";
+        return "Read with the shop\u2019s mapping \u2018" + mapping.name() + "\u2019, " + why + ".";
     }
 
     /** What can be taken, and what is there already. */
