@@ -5,6 +5,7 @@ import gripwright.comparison.Standing;
 import gripwright.model.ClubTest;
 import gripwright.model.Configuration;
 import gripwright.model.Session;
+import java.util.Comparator;
 import java.util.Optional;
 
 /**
@@ -16,6 +17,9 @@ import java.util.Optional;
  * @param beside what the numbers choose, where the fitter advises something else; else empty
  */
 public record AdviceWords(String configurationId, String headline, String odds, String beside) {
+
+    private static final String SERVES = " serves you noticeably better than ";
+    private static final String IT_SERVES = " that it serves you noticeably better than ";
 
     public static AdviceWords of(Session session, ClubTest test, Comparison comparison) {
         Optional<Configuration> own = Optional.ofNullable(session.advisedConfigurationId()).flatMap(test::configuration);
@@ -35,12 +39,18 @@ public record AdviceWords(String configurationId, String headline, String odds, 
     }
 
     private static String odds(Comparison comparison, Standing standing) {
-        String best = PlayerStory.chance(standing.probabilityBest()) + " that " + standing.label()
-                + " is the best of all";
-        boolean change = standing.probabilityWorthIt() != null && comparison.referenceId() != null
-                && !standing.configurationId().equals(comparison.referenceId());
-        String text = change ? PlayerStory.chance(standing.probabilityWorthIt()) + " that " + standing.label()
-                + " serves you noticeably better than " + comparison.label(comparison.referenceId()) + "; " + best : best;
-        return "The odds: " + text + ".";
+        String reference = comparison.referenceId();
+        if (standing.configurationId().equals(reference)) {
+            return comparison.overall().stream().filter(s -> !s.configurationId().equals(reference))
+                    .filter(s -> s.probabilityWorthIt() != null).max(Comparator.comparing(Standing::probabilityWorthIt))
+                    .map(nearest -> "The odds: " + nearest.label() + " comes nearest, with "
+                            + PlayerStory.chance(nearest.probabilityWorthIt()) + IT_SERVES + standing.label() + ".")
+                    .orElse("");
+        }
+        String best = PlayerStory.chance(standing.probabilityBest()) + " that " + standing.label() + " is the best of all";
+        String change = standing.probabilityWorthIt() == null || reference == null ? ""
+                : PlayerStory.chance(standing.probabilityWorthIt()) + " that " + standing.label() + SERVES
+                + comparison.label(reference) + "; ";
+        return "The odds: " + change + best + ".";
     }
 }

@@ -70,6 +70,14 @@ class SummaryPagesTest {
     }
 
     @Test
+    void oddsOfKeepingSpeakOfTheNearestOther() throws Exception {
+        Path file = Path.of("demo-data", "no-difference.json");
+        Session same = new SessionFile().parse(Files.readAllBytes(file), file.toString()).value();
+        assertThat(page(pdf(same, ShopSettings.usual(), PaperSize.A4), 1))
+                .containsPattern("Stay with A").containsPattern("The odds: [B-E] comes nearest, with ");
+    }
+
+    @Test
     void saysTheDayAsTheScreenDoes() throws IOException {
         assertThat(page(pdf(demo, ShopSettings.usual(), PaperSize.A4), 1)).contains("14 Mar 2026")
                 .doesNotContain("2026-03-14");
