@@ -138,7 +138,8 @@ class StudentizedRangeTest {
                                                       @ForAll @DoubleRange(min = 1, max = 400) double nu,
                                                       @ForAll @DoubleRange(min = 0.05, max = 30) double q) {
         double tail = StudentizedRange.upperTail(q, groups, nu);
-        assertThat(StudentizedRange.upperTail(q, groups + 1, nu)).isGreaterThanOrEqualTo(tail);
+        // Near 1 the two differ by less than the last digits of a quadrature.
+        assertThat(StudentizedRange.upperTail(q, groups + 1, nu)).isGreaterThanOrEqualTo(tail - 1e-14);
         double pair = StudentizedRange.upperTail(q, 2, nu);
         assertThat(tail).isBetween(pair * (1 - 1e-12), groups * (groups - 1) / 2.0 * pair * (1 + 1e-12));
     }
