@@ -24,22 +24,30 @@ final class Recovery {
      */
     Optional<Workspace.Opened> newest(List<JournalFolder.Found> left, List<String> sentences) {
         Workspace.Opened newest = null;
-        for (JournalFolder.Found found : left) {
+        List<Runnable> settled = new ArrayList<>();
+        for (int at = 0; at < left.size(); at++) {
+            JournalFolder.Found found = left.get(at);
             sentences.addAll(found.sentences());
             Optional<FileState> file = inItsFile(found);
-            if (found.session().isEmpty()) {
-                found.settled().run();
+            if (found.session().isEmpty() || isGoneOnFrom(found.session().get(), left.subList(0, at))) {
+                settled.add(found.settled());
             } else if (file.isPresent()) {
                 newest = newest == null ? new Workspace.Opened(found.session().get(), file, false, List.of(), List.of(),
                         () -> { }) : newest;
-                found.settled().run();
+                settled.add(found.settled());
             } else if (newest == null) {
                 newest = recovered(found);
             } else {
                 saveAway(found, sentences);
             }
         }
+        settled.forEach(Runnable::run);
         return Optional.ofNullable(newest);
+    }
+
+    /** A crash between a recovery's new journal and the removal of the old one leaves both; the newer has it all. */
+    private static boolean isGoneOnFrom(Session session, List<JournalFolder.Found> newer) {
+        return newer.stream().anyMatch(journal -> journal.wentThrough().test(session));
     }
 
     /** The file, where it holds just what the journal does. */

@@ -25,7 +25,7 @@ public final class JournalShelf implements JournalFolder {
     static final String ENDING = ".journal";
 
     private static final DateTimeFormatter STAMP =
-            DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss").withZone(ZoneId.of("UTC"));
+            DateTimeFormatter.ofPattern("uuuuMMdd-HHmmssSSS").withZone(ZoneId.of("UTC"));
 
     private final Path folder;
     private final DiskOperations disk;
@@ -96,7 +96,23 @@ public final class JournalShelf implements JournalFolder {
         }
         boolean aside = damaged;
         Optional<FileState> file = best.file().map(noted -> asWritten(noted, claimed));
-        return Optional.of(new Found(best.session(), file, sentences, () -> settle(chain, claimed, aside)));
+        return Optional.of(new Found(best.session(), file, sentences, session -> wentThrough(claimed, session),
+                () -> settle(chain, claimed, aside)));
+    }
+
+    private static boolean wentThrough(List<DiskOperations.OpenFile> chain, Session session) {
+        byte[] sought = new SessionFile().bytes(session);
+        for (DiskOperations.OpenFile journal : chain) {
+            try {
+                if (new JournalReplay().passedThrough(journal.read(), sought)) {
+                    return true;
+                }
+            } catch (IOException e) {
+                // A journal that can't be read vouches for nothing.
+                continue;
+            }
+        }
+        return false;
     }
 
     /** A crash between the saving and its note in the journal leaves a file that the journal does not know as its own. */

@@ -10,6 +10,7 @@ import gripwright.model.ProblemException;
 import gripwright.model.Readings;
 import gripwright.model.Session;
 import gripwright.model.Shot;
+import gripwright.session.Journal;
 import gripwright.session.SavingPace;
 import gripwright.session.SavingStatus;
 import gripwright.session.SavingStatus.State;
@@ -326,6 +327,40 @@ class WorkspaceTest {
         Workspace.Opened again = window.workspace.open(window.file());
         assertThat(again.session().tray()).hasSize(2);
         assertThat(again.sentences()).isEmpty();
+    }
+
+    @Test
+    void aRecoveryThatIsInterruptedItselfLeavesNoCopyBeside() throws Exception {
+        Window first = window("BAY-1");
+        first.hit(1);
+        first.statuses.awaitSaved();
+        Path file = first.file();
+        disk.failWriting(file.getParent(), "Host is down");
+        first.hit(2);
+        first.statuses.await(one -> one.keptRevision() == 2);
+        Session older = first.store.session();
+        first.crash();
+        // The recovering window had begun a journal of its own and died before it removed the old one.
+        clock.pass(Duration.ofMillis(5));
+        Path journals = folder.resolve("BAY-1").resolve("journal");
+        Party dead = new Party("dead", "BAY-1", ProcessHandle.current().pid());
+        Journal second = new JournalShelf(journals, disk, clock, dead).begin(older,
+                new SessionFiles(folder.resolve("BAY-1").resolve("versions"), disk, clock, dead).look(file));
+        Session newest = older.withNote("gone on");
+        second.keep(newest);
+        second.leave();
+        clock.pass(Duration.ofMinutes(3));
+        Window third = new Window("BAY-1");
+        Workspace.Opened opened = third.workspace.first();
+        assertThat(opened.session()).isEqualTo(newest);
+        assertThat(opened.sentences()).noneMatch(sentence -> sentence.contains("Another session"));
+        third.show(opened).statuses.awaitSaved();
+        third.workspace.close();
+        assertThat(read(file)).isEqualTo(newest);
+        try (var beside = Files.list(file.getParent())) {
+            assertThat(beside.filter(path -> path.toString().endsWith(".json"))).containsExactly(file);
+        }
+        assertThat(journals).isEmptyDirectory();
     }
 
     @Test
