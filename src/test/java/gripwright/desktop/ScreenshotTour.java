@@ -8,7 +8,6 @@ import gripwright.desktop.support.PlaceKey;
 import gripwright.desktop.support.WorkbenchServices;
 import gripwright.model.ProblemException;
 import gripwright.storage.SessionFile;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,11 +16,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -83,14 +79,7 @@ class ScreenshotTour {
         Files.createDirectories(FOLDER);
         List<String> faults = new ArrayList<>();
         try (TestWindow window = TestWindow.open(stop.services().get())) {
-            window.onWindow(() -> {
-                window.stage().setWidth(stop.width());
-                window.stage().setHeight(stop.height());
-                if (stop.dark()) {
-                    window.workbench().switchLook();
-                }
-                return null;
-            });
+            window.dress(stop.width(), stop.height(), stop.dark());
             for (PlaceKey place : PlaceKey.values()) {
                 String only = System.getProperty("tour.only");
                 if (only == null || only.equalsIgnoreCase(place.name())) {
@@ -129,13 +118,7 @@ class ScreenshotTour {
     }
 
     private static void keep(TestWindow window, String name) throws IOException {
-        BufferedImage image = window.onWindow(() -> {
-            window.window().scene().getRoot().applyCss();
-            window.window().scene().getRoot().layout();
-            WritableImage shot = window.window().scene().snapshot(null);
-            return SwingFXUtils.fromFXImage(shot, null);
-        });
-        ImageIO.write(image, "png", FOLDER.resolve(name + ".png").toFile());
+        window.photograph(FOLDER.resolve(name + ".png"));
     }
 
     /** Scrolls the page down by what is in view, where there is more below. */

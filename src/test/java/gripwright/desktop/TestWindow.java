@@ -4,13 +4,18 @@ import gripwright.desktop.support.InMemoryServices;
 import gripwright.desktop.support.Theme;
 import gripwright.desktop.support.Workbench;
 import gripwright.desktop.support.WorkbenchServices;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import javafx.embed.swing.SwingFXUtils;
 import javafx.stage.Stage;
+import javax.imageio.ImageIO;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
@@ -79,6 +84,28 @@ public final class TestWindow implements AutoCloseable {
     /** Waits until all events that are under way have been handled. */
     public void settle() {
         WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** Gives the window a size, and the dark look where wanted. */
+    public void dress(int width, int height, boolean dark) {
+        onWindow(() -> {
+            stage().setWidth(width);
+            stage().setHeight(height);
+            if (dark) {
+                workbench().switchLook();
+            }
+            return null;
+        });
+    }
+
+    /** Writes what the window shows as a PNG file. */
+    public void photograph(Path file) throws IOException {
+        BufferedImage image = onWindow(() -> {
+            window().scene().getRoot().applyCss();
+            window().scene().getRoot().layout();
+            return SwingFXUtils.fromFXImage(window().scene().snapshot(null), null);
+        });
+        ImageIO.write(image, "png", file.toFile());
     }
 
     public FxRobot robot() {

@@ -63,7 +63,8 @@ class SummaryPagesTest {
     void playerPageIsOnePageAndPlain() throws IOException {
         for (PaperSize paper : PaperSize.values()) {
             byte[] pdf = pdf(demo, ShopSettings.usual(), paper);
-            assertThat(page(pdf, 1)).as("%s", paper).contains("The odds: ", "What next", "What was tried", "like a broom")
+            assertThat(page(pdf, 1)).as("%s", paper).contains("The odds: ", "The player would not play B or E.",
+                    "What next", "What was tried", "like a broom")
                     .doesNotContain("smallest differences").doesNotContain("prior");
             assertThat(page(pdf, 2)).as("%s", paper).contains("Numbers", "Why this advice", "smallest differences");
         }

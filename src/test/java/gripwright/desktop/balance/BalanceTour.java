@@ -19,10 +19,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -48,12 +46,8 @@ class BalanceTour {
                 : ShopSettings.usual();
         try (TestWindow window = TestWindow.open(new InMemoryServices(session,
                 new Shop(settings, new Stock(List.of(), List.of()))))) {
+            window.dress(width, height, dark);
             window.onWindow(() -> {
-                window.stage().setWidth(width);
-                window.stage().setHeight(height);
-                if (dark) {
-                    window.workbench().switchLook();
-                }
                 window.workbench().lessMotion().set(true);
                 window.workbench().place().set(PlaceKey.BALANCE);
                 return null;
@@ -87,11 +81,6 @@ class BalanceTour {
     }
 
     private static void keep(TestWindow window, String name) throws IOException {
-        var image = window.onWindow(() -> {
-            window.window().scene().getRoot().applyCss();
-            window.window().scene().getRoot().layout();
-            return SwingFXUtils.fromFXImage(window.window().scene().snapshot(null), null);
-        });
-        ImageIO.write(image, "png", FOLDER.resolve(name + ".png").toFile());
+        window.photograph(FOLDER.resolve(name + ".png"));
     }
 }

@@ -18,9 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.input.KeyCode;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -46,18 +44,16 @@ class BayTour {
         try (TestWindow open = TestWindow.open(new InMemoryServices(half(session), new Shop(ShopSettings.usual(),
                 new Stock(List.of(), List.of()))))) {
             window = open;
+            open.dress(width, height, dark);
             open.onWindow(() -> {
-                open.stage().setWidth(width);
-                open.stage().setHeight(height);
-                if (dark) {
-                    open.workbench().switchLook();
-                }
                 open.workbench().place().set(PlaceKey.BAY);
                 return null;
             });
             type(KeyCode.N);
             hit(4);
             picture("in-hand");
+            assertThat(open.onWindow(() -> open.window().scene().lookup(".bay").getPseudoClassStates().stream()
+                    .anyMatch(state -> state.getPseudoClassName().equals("roomy")))).isEqualTo(width == 1920);
             type(KeyCode.E);
             open.robot().write("815\t2.1 c\tx1");
             picture("typing");
@@ -124,12 +120,7 @@ class BayTour {
     private void picture(String name) throws IOException {
         window.waitUntil("the comparison", () -> !window.workbench().comparison().computing().get());
         window.settle();
-        var image = window.onWindow(() -> {
-            window.window().scene().getRoot().applyCss();
-            window.window().scene().getRoot().layout();
-            return SwingFXUtils.fromFXImage(window.window().scene().snapshot(null), null);
-        });
-        ImageIO.write(image, "png", FOLDER.resolve("baystate-" + name + suffix + ".png").toFile());
+        window.photograph(FOLDER.resolve("baystate-" + name + suffix + ".png"));
         window.onWindow(() -> LabelFit.faults(window.window().scene().getRoot()))
                 .forEach(fault -> faults.add(name + ": " + fault));
     }

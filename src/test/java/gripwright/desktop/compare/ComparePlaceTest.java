@@ -75,11 +75,7 @@ class ComparePlaceTest {
     void aGuardrailIsAColumnAndNoSentenceForEachConfiguration() {
         try (TestWindow window = TestWindow.open(
                 new InMemoryServices(DemoSessions.leftHanded(), DemoSessions.shop()))) {
-            window.onWindow(() -> {
-                window.workbench().place().set(PlaceKey.COMPARE);
-                return null;
-            });
-            window.waitUntil("the list has the focus", () -> focused(window) instanceof ListView<?>);
+            goToCompare(window);
             window.waitUntil("the table", () -> window.window().scene().getRoot().lookup(".gw-table") != null);
             List<String> headings = window.onWindow(() -> ((TableView<?>) window.window().scene().getRoot()
                     .lookup(".gw-table")).getColumns().stream().map(TableColumn::getText).toList());
@@ -91,11 +87,7 @@ class ComparePlaceTest {
     void whatTheFitterAdvisesKeepsTheFocusWhileTheSheetIsMadeAnew() {
         try (TestWindow window = TestWindow.open(
                 new InMemoryServices(DemoSessions.leftHanded(), DemoSessions.shop()))) {
-            window.onWindow(() -> {
-                window.workbench().place().set(PlaceKey.COMPARE);
-                return null;
-            });
-            window.waitUntil("the list has the focus", () -> focused(window) instanceof ListView<?>);
+            goToCompare(window);
             for (int step = 0; step < 4 && !advises(window); step++) {
                 window.robot().type(KeyCode.TAB);
                 window.settle();
@@ -120,5 +112,13 @@ class ComparePlaceTest {
 
     private static ListView<?> list(TestWindow window) {
         return (ListView<?>) window.window().scene().getRoot().lookup(".gw-topics");
+    }
+
+    private static void goToCompare(TestWindow window) {
+        window.onWindow(() -> {
+            window.workbench().place().set(PlaceKey.COMPARE);
+            return null;
+        });
+        window.waitUntil("the list has the focus", () -> focused(window) instanceof ListView<?>);
     }
 }

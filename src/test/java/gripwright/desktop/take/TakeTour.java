@@ -13,9 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Parent;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -49,14 +47,7 @@ class TakeTour {
         InMemoryServices services = new InMemoryServices(DemoSessions.leftHanded(), DemoSessions.shop());
         try (TestWindow open = TestWindow.open(services)) {
             window = open;
-            open.onWindow(() -> {
-                open.stage().setWidth(width);
-                open.stage().setHeight(height);
-                if (dark) {
-                    open.workbench().switchLook();
-                }
-                return null;
-            });
+            open.dress(width, height, dark);
             show("recognised", RECOGNISED);
             show("ambiguous", "date,speed,club speed,face angle (deg),distance\n03/04/2026,118,86.1,0.5,150\n"
                     + "03/04/2026,117,85.9,0.2,149\n");
@@ -91,12 +82,7 @@ class TakeTour {
         });
         window.waitUntil(name + " to be read", () -> model.result().get() != null && !model.reading().get());
         window.settle();
-        var image = window.onWindow(() -> {
-            window.window().scene().getRoot().applyCss();
-            window.window().scene().getRoot().layout();
-            return SwingFXUtils.fromFXImage(window.window().scene().snapshot(null), null);
-        });
-        ImageIO.write(image, "png", FOLDER.resolve("take-" + name + suffix + ".png").toFile());
+        window.photograph(FOLDER.resolve("take-" + name + suffix + ".png"));
         Parent overlay = (Parent) window.window().scene().lookup("#take-overlay");
         window.onWindow(() -> LabelFit.faults(overlay)).forEach(fault -> faults.add(name + ": " + fault));
     }
